@@ -1,0 +1,4 @@
+export { readQuantity, writeQuantity, type Unreadable, type UnitSystem } from './exact.js';
+export { codecOf, type DocumentCodec, type Json } from './codec.js';
+export { inputDocument, inputDocumentShape, type InputDocument, type InputFormat } from './input-document.js';
+export { planDocument, type PlanDocument } from './plan-document.js';

@@ -1,0 +1,27 @@
+import type { Length, Ratio, Shape } from '../units/index.js';
+
+/** Values of the findings that the ground room raises, by code. */
+export interface GroundFindingValues {
+  /** Pipes, or a pipe and the surface, are so close that a neighbour is no longer small against its distance. */
+  'pipes-near-for-line-sources': {
+    /** Least distance between two pipe axes, or from an axis to its mirror image above ground [m]. */
+    readonly distance: Length;
+    /** Distance from which the line source holds to about half a percent [m]. */
+    readonly holdsFrom: Length;
+  };
+  /** The trenches raise the steady resistance of one another noticeably. */
+  'trenches-warm-each-other': {
+    /** Distance between the middles of neighbouring trenches [m]. */
+    readonly trenchSpacing: Length;
+    /** How many trenches run in parallel. */
+    readonly trenches: number;
+    /** Steady rise of all trenches over that of one trench alone [1]. */
+    readonly risesBy: Ratio;
+  };
+}
+
+/** Shapes of {@link GroundFindingValues}. */
+export const groundFindingShapes: { readonly [C in keyof GroundFindingValues]: Shape<GroundFindingValues[C]> } = {
+  'pipes-near-for-line-sources': { distance: 'length', holdsFrom: 'length' },
+  'trenches-warm-each-other': { trenchSpacing: 'length', trenches: 'count', risesBy: 'ratio' },
+};

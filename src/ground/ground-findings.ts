@@ -1,0 +1,33 @@
+import type { Finding } from '../findings/index.js';
+import type { Length, Ratio } from '../units/index.js';
+import { nearestPipes } from './demand-ground.js';
+import type { Layout } from './layout.js';
+
+/** A neighbour further off than this many radii disturbs the line source by less than about half a percent; at 22 radii 0.4 % were computed. */
+const RADII_APART = 20;
+
+/** Share by which trenches may raise the resistance of one another before it is worth a word. */
+const NOTICEABLE = 0.2;
+
+/** What is doubtful about pipes in the ground. */
+export function groundFindings(layout: Layout, radius: number, risesBy: number): readonly Finding[] {
+  const shallowest = Math.min(...layout.pipes.map(({ depth }) => depth));
+  const distance = Math.min(nearestPipes(layout), 2 * shallowest);
+  const holdsFrom = RADII_APART * radius;
+  const findings: Finding[] = [];
+  if (distance < holdsFrom)
+    findings.push({
+      code: 'pipes-near-for-line-sources',
+      level: 'note',
+      values: { distance: distance as Length, holdsFrom: holdsFrom as Length },
+      source: 'buriedPipeElements',
+    });
+  if (risesBy > 1 + NOTICEABLE)
+    findings.push({
+      code: 'trenches-warm-each-other',
+      level: 'note',
+      values: { trenchSpacing: layout.trenchSpacing, trenches: layout.trenches, risesBy: risesBy as Ratio },
+      source: 'ingersoll1954',
+    });
+  return findings;
+}

@@ -1,0 +1,39 @@
+export { layoutShape, pipePositionShape, type Layout, type LayoutName, type PipePosition } from './layout.js';
+export type {
+  CustomSection,
+  FourPipeSection,
+  OnePipeSection,
+  SixPipeSection,
+  TrenchCount,
+  TwoPipeSideBySideSection,
+  TwoPipeStackedSection,
+} from './sections.js';
+export { customLayout, fourPipe, onePipe, sixPipe, twoPipeSideBySide, twoPipeStacked } from './layout-makers.js';
+export { layoutFrom, layoutInputShape, type LayoutInput } from './layout-input.js';
+export {
+  groundResponseInputShape,
+  groundSurfaceShape,
+  type GroundResponse,
+  type GroundResponseInput,
+  type GroundSurface,
+  type WallCondition,
+} from './response.js';
+export { groundResponse } from './ground-response.js';
+export { pipeRowResistance, pipeRowShape, singlePipeResistance, singlePipeShape, type PipeRow, type SinglePipe } from './steady-resistance.js';
+export {
+  equalTemperatureInputShape,
+  equalTemperatureResistance,
+  type EqualTemperatureInput,
+  type EqualTemperatureResistance,
+} from './equal-temperature.js';
+export { equalTemperatureGeometry, equalTemperatureResponse, type EqualTemperatureResponse } from './equal-temperature-response.js';
+export { periodicResponse, periodicResponseInputShape, type PeriodicResponse, type PeriodicResponseInput } from './periodic-response.js';
+export { exponentialResponse, type ExponentialResponse, type ExponentialTerm } from './exponential-response.js';
+export {
+  exponentialGeometry,
+  type ExponentialGeometry,
+  type ExponentialGeometryInput,
+  exponentialGeometryInputShape,
+} from './exponential-geometry.js';
+export { exponentialPair, type ExponentialPair } from './exponential-pair.js';
+export { coilPipe, coilPipeInputShape, coilPipeShape, type CoilPipe, type CoilPipeInput } from './coil-pipe.js';

@@ -1,0 +1,14 @@
+export { type Complex, over, times } from './complex.js';
+export { cylinderSource, cylinderWall } from './cylinder-source.js';
+export { ellipticE } from './elliptic-integral.js';
+export { e1Difference } from './e1-difference.js';
+export { errorFunction } from './error-function.js';
+export { exponentialIntegral } from './exponential-integral.js';
+export { GRAVITY } from './gravity.js';
+export { besselK } from './modified-bessel.js';
+export { nnls, type NonNegativeProblem, type NonNegativeSolution } from './nnls.js';
+export { realBesselK } from './real-bessel.js';
+export { solveDense } from './solve-dense.js';
+export { solveSymmetric } from './solve-symmetric.js';
+export { stepFromTransfer } from './stehfest.js';
+export { studentBelow, studentQuantile } from './student.js';

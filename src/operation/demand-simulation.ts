@@ -1,0 +1,73 @@
+import { demand, demandChoice, demandCount, demandObject, InputError, locate } from '../errors/index.js';
+import type { TaggedQuantity } from '../units/index.js';
+import type { SimulationInput } from './simulation.js';
+
+const MOST_STEPS = 600_000;
+
+/** Refuses what cannot be followed. */
+export function demandSimulation(input: SimulationInput): void {
+  const { step, duty, ground, response, pump, cyclesPerHour, start, years } = input;
+  demand('step', 'time', step, { atLeast: 60, atMost: 86_400 });
+  demandObject('duty', duty);
+  demandChoice('duty.from', duty.from, ['building', 'ground']);
+  demandSeries('duty.loads', 'power', duty.loads, { atLeast: -1e9, atMost: 1e9 });
+  demandSeries('ground', 'temperature', ground, { atLeast: -60, atMost: 60 });
+  if (ground.length !== duty.loads.length) {
+    throw new InputError({
+      code: 'impossible',
+      argument: 'ground',
+      value: { kind: 'count', value: ground.length },
+      allowed: `as many temperatures as loads, ${String(duty.loads.length)}`,
+    });
+  }
+  demandTerms(response);
+  demand('pipeLength', 'pipe length', input.pipeLength, { atLeast: 1, atMost: 1e9 });
+  demand('heatCapacityRate', 'conductance', input.heatCapacityRate, { atLeast: 1, atMost: 1e9 });
+  if (pump !== undefined) {
+    demandObject('pump', pump);
+    if (pump.heatShare !== undefined) demand('pump.heatShare', 'fraction', pump.heatShare, { atLeast: 0, atMost: 1 });
+  }
+  if (cyclesPerHour !== undefined) demand('cyclesPerHour', 'ratio', cyclesPerHour, { atLeast: 0.1, atMost: 60 });
+  if (start !== undefined) demand('start', 'day of year', start, { atLeast: 1, atMost: 366 });
+  if (years !== undefined) demand('years', 'count', years, { atLeast: 1, atMost: 100 });
+  if (years === undefined && response.steadyRise === undefined) {
+    throw new InputError({
+      code: 'missing',
+      argument: 'years',
+      value: undefined,
+      allowed: 'a number of years',
+      hint: 'below a sealed surface the ground warms or cools for ever, and no year repeats',
+    });
+  }
+}
+
+/** Refuses a response that is none. */
+function demandTerms(response: SimulationInput['response']): void {
+  demandObject('response', response);
+  const { terms, steadyRise, wallCondition } = response;
+  locate('response', () => {
+    demandCount('terms', terms, 1, 100);
+    terms.forEach((term, index) => {
+      demandObject(`terms.${String(index)}`, term);
+      demand(`terms.${String(index)}.timeConstant`, 'time', term.timeConstant, { above: 0, atMost: 1e15 });
+      demand(`terms.${String(index)}.rise`, 'pipe resistance', term.rise, { atLeast: 0, atMost: 1000 });
+    });
+    if (steadyRise !== undefined) demand('steadyRise', 'pipe resistance', steadyRise, { atLeast: 0, atMost: 1000 });
+    if (wallCondition !== undefined) demandChoice('wallCondition', wallCondition, ['equal flux', 'equal temperature']);
+  });
+}
+
+function demandSeries(
+  argument: string,
+  kind: TaggedQuantity['kind'],
+  series: ArrayLike<number>,
+  range: { readonly atLeast: number; readonly atMost: number },
+): void {
+  if (!Array.isArray(series)) demandObject(argument, series);
+  demand(`${argument}.length`, 'count', series.length, { atLeast: 2, atMost: MOST_STEPS });
+  for (let index = 0; index < series.length; index += 1) {
+    const value = series[index] ?? Number.NaN;
+    // Naming the place of every number of a year would cost more than the year itself.
+    if (!(value >= range.atLeast && value <= range.atMost)) demand(`${argument}.${String(index)}`, kind, value, range);
+  }
+}

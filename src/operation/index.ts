@@ -1,0 +1,71 @@
+export {
+  areaGuidelineShape,
+  guidelineAreaExtraction,
+  type AreaGuideline,
+  type AreaGuidelineInput,
+  type AreaGuidelineResult,
+} from './area-guideline.js';
+export type { GuidelineSoil, RuleLayout } from './guidelines.data.js';
+export {
+  circuitResistance,
+  circuitResistanceInputShape,
+  circuitResistanceShape,
+  type CircuitResistance,
+  type CircuitResistanceInput,
+} from './circuit-resistance.js';
+export { endOfRun, endOfRunInputShape, endOfRunShape, type EndOfRun, type EndOfRunInput } from './end-of-run.js';
+export {
+  handbookLengthShape,
+  handbookPipeLength,
+  type FluidConvention,
+  type HandbookLength,
+  type HandbookLengthInput,
+} from './handbook-pipe-length.js';
+export { lengthFiguresShape, type LengthFigures } from './length-figures.js';
+export type { LoadMode } from './margin.js';
+export type { RiseAfter } from './rise-after.js';
+export { superposedRise, type SuperposedRiseInput } from './superposition.js';
+export { threePulseLengthShape, threePulsePipeLength, type ThreePulseInput, type ThreePulseLength } from './three-pulse-pipe-length.js';
+export {
+  plausibleLength,
+  plausibleLengthShape,
+  type PlausibleLength,
+  type PlausibleLengthInput,
+  type PlausibleLengthResult,
+} from './plausible-length.js';
+export { monthlyLengthShape, monthlyPipeLength, type GroundMonth, type MonthlyLength, type MonthlyLengthInput } from './monthly-pipe-length.js';
+export { fluidTemperatures, fluidTemperaturesShape, type FluidTemperatures, type FluidTemperaturesInput } from './fluid-temperatures.js';
+export { simulate } from './simulate.js';
+export type {
+  LoopPump,
+  Conventions,
+  Course,
+  Extreme,
+  FluidExtremes,
+  GroundTerms,
+  SimulatedDuty,
+  SimulatedYear,
+  Simulation,
+  SimulationInput,
+} from './simulation.js';
+export { type ModeLedger, modeLedgerShape } from './ledger.js';
+export { type MonthOfRun, monthOfRunShape } from './month-table.js';
+export { sizeLoop, type SizedLoop, type SizeLoopInput } from './size-loop.js';
+export { bindingLimit, bindingLimitShape, type BindingLimit, type FluidLimits, fluidLimitsShape, type YearsOfFluid } from './fluid-limits.js';
+export {
+  sizeOverTopologies,
+  type FeasibleRange,
+  type SizedTopologies,
+  type TopologiesInput,
+  type Topology,
+} from './size-over-topologies.js';
+export {
+  hardestHourShape,
+  lengthFactors,
+  lengthFactorsShape,
+  type HardestHour,
+  type LengthFactors,
+  type LengthFactorsInput,
+} from './length-factors.js';
+export { extremeShape } from './simulated-year.js';
+export { regretRowShape, regretTable, type RegretRow, type RegretTableInput } from './regret-table.js';

@@ -1,0 +1,88 @@
+import type { GroundMemory } from './ground-memory.js';
+import type { Plant } from './plant.js';
+import type { Course } from './simulation.js';
+import { StepSolver } from './step-solver.js';
+
+/** A loop ready to be followed from step to step. */
+export interface Run {
+  readonly plant: Plant;
+  readonly memory: GroundMemory;
+  readonly pipeLength: number;
+  readonly loads: ArrayLike<number>;
+  /** Whether the loads are heat from the ground itself. */
+  readonly direct: boolean;
+  readonly ground: ArrayLike<number>;
+  /** The step of the year at which the loop starts. */
+  readonly first: number;
+  /** Change of the wall at the end of a run beyond even running, per heat per metre while running, over the run fraction; none when absent [m.K/W]. */
+  readonly endOfRun: ((runFraction: number) => number) | undefined;
+}
+
+/**
+ * Follows the loop through one year, from its start to the step before it.
+ *
+ * @param run - the loop; its memory is that of the end of the year afterwards
+ * @param course - filled with every step of the year
+ * @returns in how many steps the fluid may have had other states
+ */
+export function runYear({ plant, memory, pipeLength, loads, direct, ground, first, endOfRun }: Run, course: Course): number {
+  const count = loads.length;
+  const { stepRise } = memory;
+  const { enteringFluids, leavingFluids, walls, runShares, groundHeats, unitPowers, pumpPowers, unmetLoads } = course;
+  const step = new StepSolver(plant, pipeLength, stepRise, direct);
+  let lastHeat = 0;
+  let manyStates = 0;
+  let ran = false;
+  let index = first;
+  for (let n = 0; n < count; n += 1) {
+    const load = loads[index] ?? 0;
+    // The wall at rest: the heat of the step before joins the memory, which then decays through this step.
+    const rest = (ground[index] ?? 0) - memory.pass(lastHeat);
+    const runs = direct ? load !== 0 : (load > 0 ? plant.heating : plant.cooling) !== undefined && load !== 0;
+    if (runs) {
+      step.rest = rest;
+      step.load = load;
+      if (!ran) step.startFrom(rest);
+      step.solve();
+      const colder = endOfRun === undefined || step.runFraction >= 1 ? 0 : (step.runningHeat / pipeLength) * endOfRun(step.runFraction);
+      enteringFluids[index] = step.entering - colder;
+      leavingFluids[index] = step.leaving - colder;
+      runShares[index] = step.runFraction;
+      groundHeats[index] = step.runFraction * step.runningHeat;
+      unitPowers[index] = step.runFraction * step.power;
+      pumpPowers[index] = step.runFraction * step.circulation;
+      unmetLoads[index] = step.unmet;
+      lastHeat = (step.runFraction * step.runningHeat) / pipeLength;
+      if (step.manyStates) manyStates += 1;
+    } else {
+      enteringFluids[index] = Number.NaN;
+      leavingFluids[index] = Number.NaN;
+      runShares[index] = 0;
+      groundHeats[index] = 0;
+      unitPowers[index] = 0;
+      pumpPowers[index] = 0;
+      unmetLoads[index] = load;
+      lastHeat = 0;
+    }
+    ran = runs;
+    walls[index] = rest - lastHeat * stepRise;
+    index = index + 1 === count ? 0 : index + 1;
+  }
+  memory.close(lastHeat);
+  return manyStates;
+}
+
+/** Room for the steps of a year. */
+export function emptyCourse(count: number): Course {
+  const zeros = (): Float64Array => new Float64Array(count);
+  return {
+    enteringFluids: zeros(),
+    leavingFluids: zeros(),
+    walls: zeros(),
+    runShares: zeros(),
+    groundHeats: zeros(),
+    unitPowers: zeros(),
+    pumpPowers: zeros(),
+    unmetLoads: zeros(),
+  };
+}

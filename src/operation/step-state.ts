@@ -1,0 +1,102 @@
+import type { Plant } from './plant.js';
+
+/**
+ * Load, unit, film and wall of one step at a fluid that may not be the right one yet:
+ * mean fluid = wall at rest − (mean heat · rise of one step + running heat · film and wall)/length.
+ *
+ * Temperatures [degC], heats and powers [W], heat from the ground above 0. A class for the reason of `LazyTable`.
+ */
+export class StepState {
+  /** Wall at the end of the step if nothing happened in it. */
+  rest = 0.5;
+  /** Load of the building, heating above 0, or the heat from the ground itself. */
+  load = 0.5;
+  /** Fluid entering the heat pump while it runs. */
+  entering = 0.5;
+  /** Fluid leaving it. */
+  leaving = 0.5;
+  /** Mean of the fluid in the pipes. */
+  meanFluid = 0.5;
+  /** Share of the step that the unit runs [1]. */
+  runFraction = 0.5;
+  /** Heat from the ground while the unit runs. */
+  runningHeat = 0.5;
+  /** Electric input of the unit while it runs. */
+  power = 0.5;
+  /** Electric input of the circulator while it runs. */
+  circulation = 0.5;
+  /** Load that the unit does not meet, heating above 0, cooling below. */
+  unmet = 0.5;
+  /** Mean fluid less what wall, film and heat make of it; 0 where the step is solved [K]. */
+  protected residual = 0.5;
+  /** Its change with the entering fluid [1]. */
+  protected slope = 0.5;
+  /** Film and wall at the mean fluid of the state [m.K/W]. */
+  protected film = 0.5;
+  protected readonly plant: Plant;
+  protected readonly perLength: number;
+  protected readonly stepRise: number;
+  protected readonly direct: boolean;
+
+  /**
+   * A step of one loop.
+   *
+   * @param plant - unit, film and circulator
+   * @param pipeLength - [m]
+   * @param stepRise - rise of the wall at the end of one step per heat per metre of pipe [m.K/W]
+   * @param direct - whether the load is the heat from the ground itself
+   */
+  constructor(plant: Plant, pipeLength: number, stepRise: number, direct: boolean) {
+    this.plant = plant;
+    this.perLength = 1 / pipeLength;
+    this.stepRise = stepRise;
+    this.direct = direct;
+  }
+
+  /** Everything that follows from the entering fluid. */
+  protected evaluate(): void {
+    const { entering, load } = this;
+    const { resistance, circulation, circulatorHeat, halfRange, heating, cooling } = this.plant;
+    const sign = load > 0 ? 1 : -1;
+    const unit = this.direct ? undefined : load > 0 ? heating : cooling;
+    let heat = load;
+    let heatSlope = 0;
+    let fraction = 1;
+    let fractionSlope = 0;
+    let unmet = 0;
+    let power = 0;
+    if (unit !== undefined) {
+      unit.read(entering);
+      const { capacity, capacitySlope } = unit;
+      power = unit.power;
+      heat = sign * capacity - power;
+      heatSlope = sign * capacitySlope - unit.powerSlope;
+      if (sign * load < capacity) {
+        fraction = (sign * load) / capacity;
+        fractionSlope = (-fraction * capacitySlope) / capacity;
+      } else unmet = load - sign * capacity;
+    }
+    let pumpPower = 0;
+    if (circulation !== undefined) {
+      // The circulator warms the fluid by hundredths of a kelvin; its power may be read beside that.
+      circulation.read(entering - heat * halfRange);
+      pumpPower = circulation.value;
+    }
+    const running = heat - pumpPower * circulatorHeat;
+    const meanFluid = entering - running * halfRange;
+    const meanSlope = 1 - heatSlope * halfRange;
+    resistance.read(meanFluid);
+    this.film = resistance.value;
+    const inWay = fraction * this.stepRise + resistance.value;
+    const inWaySlope = fractionSlope * this.stepRise + resistance.slope * meanSlope;
+    this.residual = meanFluid - this.rest + running * inWay * this.perLength;
+    this.slope = meanSlope + (heatSlope * inWay + running * inWaySlope) * this.perLength;
+    this.leaving = entering - 2 * heat * halfRange;
+    this.meanFluid = meanFluid;
+    this.runFraction = fraction;
+    this.runningHeat = running;
+    this.power = power;
+    this.circulation = pumpPower;
+    this.unmet = unmet;
+  }
+}

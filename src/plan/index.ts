@@ -1,0 +1,20 @@
+export { planLoop } from './plan-loop.js';
+export { loopInputShape, type SoilLayerInput, type LoopInput } from './loop-input.js';
+export { loopPlanShape } from './loop-plan-shape.js';
+export type {
+  Assumption,
+  AssumptionCode,
+  LayerResult,
+  LoopPlan,
+  ModeResult,
+  PlanRemarks,
+  TrialResult,
+} from './loop-plan.js';
+export type { DesignFluid } from './design-fluid.js';
+export type { HardSeason, HardSeasonInput } from './design-seasons.js';
+export type { GroundAtPipes } from './ground-at-pipes.js';
+export type { FluidOfYear, LoopByHours } from './loop-by-hours.js';
+export type { HoursOfWeather, SpellOfWeather } from './year-of-hours.js';
+export type { LoopFluid } from './fluid-plan.js';
+export type { UnitAtDesign } from './mode-design.js';
+export type { PipeNeeded } from './pipe-needed.js';

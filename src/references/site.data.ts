@@ -1,0 +1,2 @@
+/** Sources of the site room. */
+export const SITE_REFERENCES = {} as const;

@@ -1,0 +1,31 @@
+import type { UnifiedGroup } from '../../soil/index.js';
+
+/** Groups of the Unified Soil Classification System in words; the terms are those of the standard (`astmD2487`). */
+export const GROUP_WORDS: Readonly<Record<UnifiedGroup, string>> = {
+  GW: 'well-graded gravel',
+  GP: 'poorly graded gravel',
+  GM: 'silty gravel',
+  GC: 'clayey gravel',
+  'GC-GM': 'silty, clayey gravel',
+  'GW-GM': 'well-graded gravel with silt',
+  'GW-GC': 'well-graded gravel with clay',
+  'GP-GM': 'poorly graded gravel with silt',
+  'GP-GC': 'poorly graded gravel with clay',
+  SW: 'well-graded sand',
+  SP: 'poorly graded sand',
+  SM: 'silty sand',
+  SC: 'clayey sand',
+  'SC-SM': 'silty, clayey sand',
+  'SW-SM': 'well-graded sand with silt',
+  'SW-SC': 'well-graded sand with clay',
+  'SP-SM': 'poorly graded sand with silt',
+  'SP-SC': 'poorly graded sand with clay',
+  CL: 'lean clay',
+  ML: 'silt',
+  'CL-ML': 'silty clay',
+  OL: 'organic clay or silt of low plasticity',
+  CH: 'fat clay',
+  MH: 'elastic silt',
+  OH: 'organic clay or silt of high plasticity',
+  PT: 'peat',
+};

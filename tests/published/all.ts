@@ -1,0 +1,45 @@
+import type { PublishedCheck } from '../support/published.js';
+import { buildingChecks } from './building.checks.js';
+import { circuitChecks } from './circuit.checks.js';
+import { circuitNetworkChecks } from './circuit-network.checks.js';
+import { circuitPumpChecks } from './circuit-pump.checks.js';
+import { circuitPurgeChecks } from './circuit-purge.checks.js';
+import { climateChecks } from './climate.checks.js';
+import { climateFitChecks } from './climate-fits.checks.js';
+import { climateWinterChecks } from './climate-winter.checks.js';
+import { weatherFileChecks } from './climate-weather-files.checks.js';
+import { filmStateChecks } from './film-states.checks.js';
+import { groundChecks } from './ground.checks.js';
+import { fluidChecks } from './fluid.checks.js';
+import { heatPumpChecks } from './heat-pump.checks.js';
+import { operationChecks } from './operation.checks.js';
+import { operationYearChecks } from './operation-year.checks.js';
+import { pipeChecks } from './pipe.checks.js';
+import { soilChecks } from './soil.checks.js';
+import { soilLayerChecks } from './soil-layers.checks.js';
+import { soilIdentificationChecks } from './soil-identification.checks.js';
+import { unitChecks } from './units.checks.js';
+
+/** Every outside check of the library. */
+export const publishedChecks: readonly PublishedCheck[] = [
+  ...groundChecks,
+  ...unitChecks,
+  ...soilChecks,
+  ...soilLayerChecks,
+  ...soilIdentificationChecks,
+  ...fluidChecks,
+  ...pipeChecks,
+  ...filmStateChecks,
+  ...operationChecks,
+  ...operationYearChecks,
+  ...circuitChecks,
+  ...circuitNetworkChecks,
+  ...circuitPumpChecks,
+  ...circuitPurgeChecks,
+  ...climateChecks,
+  ...weatherFileChecks,
+  ...climateFitChecks,
+  ...climateWinterChecks,
+  ...buildingChecks,
+  ...heatPumpChecks,
+];
