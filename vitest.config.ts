@@ -17,6 +17,7 @@ export default defineConfig({
     // A busy machine makes no test fail.
     testTimeout: 120_000,
     includeSource: ['src/**/*.ts'],
+    setupFiles: ['tests/support/property-seed.ts'],
     typecheck: { enabled: true, include: ['tests/**/*.test-d.ts'], tsconfig: './tsconfig.test.json' },
   },
 });

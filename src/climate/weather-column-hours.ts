@@ -42,14 +42,18 @@ export function readCell(row: WeatherRow, into: ColumnHours, at: number): void {
   const number = cell < row.cells ? numberBetween(cursor.text, from, to) : Number.NaN;
   if (number < column.missingFrom && number > column.missingTo) {
     const value = (number * column.times) / column.per;
+    // A number near the end of the doubles passes it when scaled.
+    if (!Number.isFinite(value)) refuseCell(row, cell, column.name);
     if (column.name === 'dryBulb' && !(value >= quantity.lowest && value <= quantity.highest)) refuseDryBulb(row, cell, value);
     into.values[at] = value;
     return;
   }
-  if (Number.isNaN(number) && cell < row.cells && !isBlank(cursor.text, from, to)) {
-    throw refusal(cellPlace(row, cell), { code: 'wrong-type', value: cellText(row, cell), allowed: `a number (${column.name})` });
-  }
+  if (Number.isNaN(number) && cell < row.cells && !isBlank(cursor.text, from, to)) refuseCell(row, cell, column.name);
   into.missing[at] = 1;
+}
+
+function refuseCell(row: WeatherRow, cell: number, name: WeatherColumnName): never {
+  throw refusal(cellPlace(row, cell), { code: 'wrong-type', value: cellText(row, cell), allowed: `a number (${name})` });
 }
 
 function refuseDryBulb(row: WeatherRow, cell: number, value: number): never {

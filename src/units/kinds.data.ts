@@ -11,6 +11,7 @@ export type Factor = readonly [numerator: string, denominator: string, added: st
  *
  * Factors rest on the international foot and pound, the International Table Btu (1055.05585262 J), the US gallon of
  * 231 cubic inches and the conventional metre of water (9806.65 Pa); all are exact by definition. Source of the units: `siUnits`.
+ * Money is counted in `cur`, the unit of whichever currency the text beside it names.
  */
 export const KINDS = {
   length: {
@@ -300,7 +301,9 @@ export const KINDS = {
       'L/s': ['1', '1000', '0'],
       'L/min': ['1', '60000', '0'],
       'm3/h': ['1', '3600', '0'],
+      'L/d': ['1', '86400000', '0'],
       gpm: ['0.003785411784', '60', '0'],
+      'gal/d': ['0.003785411784', '86400', '0'],
       cfm: ['0.028316846592', '60', '0'],
     },
   },
@@ -334,6 +337,83 @@ export const KINDS = {
       mph: ['1609.344', '3600', '0'],
     },
   },
+  money: { si: 'cur', metric: 'cur', us: 'cur', units: { cur: ['1', '1', '0'] } },
+  'energy price': {
+    si: 'cur/J',
+    metric: 'cur/kWh',
+    us: 'cur/kWh',
+    units: {
+      'cur/J': ['1', '1', '0'],
+      'cur/kWh': ['1', '3600000', '0'],
+      'cur/MWh': ['1', '3600000000', '0'],
+      'cur/GJ': ['1', '1000000000', '0'],
+      'cur/therm': ['1', '105505585.262', '0'],
+      'cur/MMBtu': ['1', '1055055852.62', '0'],
+    },
+  },
+  'power price': { si: 'cur/W', metric: 'cur/kW', us: 'cur/kW', units: { 'cur/W': ['1', '1', '0'], 'cur/kW': ['1', '1000', '0'] } },
+  'volume price': {
+    si: 'cur/m3',
+    metric: 'cur/L',
+    us: 'cur/gal',
+    units: {
+      'cur/m3': ['1', '1', '0'],
+      'cur/L': ['1000', '1', '0'],
+      'cur/gal': ['1', '0.003785411784', '0'],
+      'cur/100ft3': ['1', '2.8316846592', '0'],
+    },
+  },
+  'mass price': {
+    si: 'cur/kg',
+    metric: 'cur/kg',
+    us: 'cur/lb',
+    units: { 'cur/kg': ['1', '1', '0'], 'cur/t': ['1', '1000', '0'], 'cur/lb': ['1', '0.45359237', '0'], 'cur/short-ton': ['1', '907.18474', '0'] },
+  },
+  'length price': { si: 'cur/m', metric: 'cur/m', us: 'cur/ft', units: { 'cur/m': ['1', '1', '0'], 'cur/ft': ['1', '0.3048', '0'] } },
+  'yearly rate': { si: '1/a', metric: '%/a', us: '%/a', units: { '1/a': ['1', '1', '0'], '%/a': ['1', '100', '0'] } },
+  'emission factor': {
+    si: 'kg/J',
+    metric: 'kg/kWh',
+    us: 'lb/MWh',
+    units: {
+      'kg/J': ['1', '1', '0'],
+      'kg/kWh': ['1', '3600000', '0'],
+      'g/kWh': ['1', '3600000000', '0'],
+      'kg/GJ': ['1', '1000000000', '0'],
+      'kg/MMBtu': ['1', '1055055852.62', '0'],
+      'lb/MMBtu': ['0.45359237', '1055055852.62', '0'],
+      'lb/MWh': ['0.45359237', '3600000000', '0'],
+    },
+  },
+  'heating value by volume': {
+    si: 'J/m3',
+    metric: 'kWh/L',
+    us: 'Btu/gal',
+    units: {
+      'J/m3': ['1', '1', '0'],
+      'MJ/m3': ['1000000', '1', '0'],
+      'MJ/L': ['1000000000', '1', '0'],
+      'kWh/m3': ['3600000', '1', '0'],
+      'kWh/L': ['3600000000', '1', '0'],
+      'Btu/ft3': ['1055.05585262', '0.028316846592', '0'],
+      'Btu/gal': ['1055.05585262', '0.003785411784', '0'],
+      'MMBtu/gal': ['1055055852.62', '0.003785411784', '0'],
+    },
+  },
+  'heating value by mass': {
+    si: 'J/kg',
+    metric: 'kWh/kg',
+    us: 'Btu/lb',
+    units: {
+      'J/kg': ['1', '1', '0'],
+      'MJ/kg': ['1000000', '1', '0'],
+      'kWh/kg': ['3600000', '1', '0'],
+      'Btu/lb': ['2326', '1', '0'],
+      'MMBtu/short-ton': ['1055055852.62', '907.18474', '0'],
+    },
+  },
+  'electric current': { si: 'A', metric: 'A', us: 'A', units: { A: ['1', '1', '0'] } },
+  voltage: { si: 'V', metric: 'V', us: 'V', units: { V: ['1', '1', '0'], kV: ['1000', '1', '0'] } },
   'moisture on dry basis': { si: 'kg/kg', metric: '%', us: '%', units: { 'kg/kg': ['1', '1', '0'], '%': ['1', '100', '0'] } },
   'moisture on wet basis': { si: 'kg/kg', metric: '%', us: '%', units: { 'kg/kg': ['1', '1', '0'], '%': ['1', '100', '0'] } },
   'volumetric water': { si: 'm3/m3', metric: '%', us: '%', units: { 'm3/m3': ['1', '1', '0'], '%': ['1', '100', '0'] } },

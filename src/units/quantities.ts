@@ -84,6 +84,30 @@ export type FlowPerPower = Quantity<'flow per power'>;
 export type LengthPerPower = Quantity<'length per power'>;
 /** Velocity [m/s]. */
 export type Velocity = Quantity<'velocity'>;
+/** Money [cur]. */
+export type Money = Quantity<'money'>;
+/** Energy price [cur/J]. */
+export type EnergyPrice = Quantity<'energy price'>;
+/** Power price [cur/W]. */
+export type PowerPrice = Quantity<'power price'>;
+/** Volume price [cur/m3]. */
+export type VolumePrice = Quantity<'volume price'>;
+/** Mass price [cur/kg]. */
+export type MassPrice = Quantity<'mass price'>;
+/** Length price [cur/m]. */
+export type LengthPrice = Quantity<'length price'>;
+/** Yearly rate [1/a]. */
+export type YearlyRate = Quantity<'yearly rate'>;
+/** Emission factor [kg/J]. */
+export type EmissionFactor = Quantity<'emission factor'>;
+/** Heating value by volume [J/m3]. */
+export type HeatingValueByVolume = Quantity<'heating value by volume'>;
+/** Heating value by mass [J/kg]. */
+export type HeatingValueByMass = Quantity<'heating value by mass'>;
+/** Electric current [A]. */
+export type ElectricCurrent = Quantity<'electric current'>;
+/** Voltage [V]. */
+export type Voltage = Quantity<'voltage'>;
 /** Moisture on dry basis [kg/kg]. */
 export type DryBasisMoisture = Quantity<'moisture on dry basis'>;
 /** Moisture on wet basis [kg/kg]. */

@@ -314,6 +314,10 @@ export const litresPerMinute: Unit<'flow'> = /* @__PURE__ */ unit('flow', 'L/min
 export const cubicMetresPerHour: Unit<'flow'> = /* @__PURE__ */ unit('flow', 'm3/h');
 /** Flow in gpm. */
 export const gallonsPerMinute: Unit<'flow'> = /* @__PURE__ */ unit('flow', 'gpm');
+/** Flow in L/d. */
+export const litresPerDay: Unit<'flow'> = /* @__PURE__ */ unit('flow', 'L/d');
+/** Flow in gal/d. */
+export const gallonsPerDay: Unit<'flow'> = /* @__PURE__ */ unit('flow', 'gal/d');
 /** Flow in cfm. */
 export const cubicFeetPerMinute: Unit<'flow'> = /* @__PURE__ */ unit('flow', 'cfm');
 /** Mass flow in kg/s. */
@@ -344,6 +348,94 @@ export const feetPerMinute: Unit<'velocity'> = /* @__PURE__ */ unit('velocity', 
 export const kilometresPerHour: Unit<'velocity'> = /* @__PURE__ */ unit('velocity', 'km/h');
 /** Velocity in mph. */
 export const milesPerHour: Unit<'velocity'> = /* @__PURE__ */ unit('velocity', 'mph');
+/** Money in cur. */
+export const money: Unit<'money'> = /* @__PURE__ */ unit('money', 'cur');
+/** Energy price in cur/J. */
+export const perJoule: Unit<'energy price'> = /* @__PURE__ */ unit('energy price', 'cur/J');
+/** Energy price in cur/kWh. */
+export const perKilowattHour: Unit<'energy price'> = /* @__PURE__ */ unit('energy price', 'cur/kWh');
+/** Energy price in cur/MWh. */
+export const perMegawattHour: Unit<'energy price'> = /* @__PURE__ */ unit('energy price', 'cur/MWh');
+/** Energy price in cur/GJ. */
+export const perGigajoule: Unit<'energy price'> = /* @__PURE__ */ unit('energy price', 'cur/GJ');
+/** Energy price in cur/therm. */
+export const perTherm: Unit<'energy price'> = /* @__PURE__ */ unit('energy price', 'cur/therm');
+/** Energy price in cur/MMBtu. */
+export const perMillionBtu: Unit<'energy price'> = /* @__PURE__ */ unit('energy price', 'cur/MMBtu');
+/** Power price in cur/W. */
+export const perWatt: Unit<'power price'> = /* @__PURE__ */ unit('power price', 'cur/W');
+/** Power price in cur/kW. */
+export const perKilowatt: Unit<'power price'> = /* @__PURE__ */ unit('power price', 'cur/kW');
+/** Volume price in cur/m3. */
+export const perCubicMetre: Unit<'volume price'> = /* @__PURE__ */ unit('volume price', 'cur/m3');
+/** Volume price in cur/L. */
+export const perLitre: Unit<'volume price'> = /* @__PURE__ */ unit('volume price', 'cur/L');
+/** Volume price in cur/gal. */
+export const perGallon: Unit<'volume price'> = /* @__PURE__ */ unit('volume price', 'cur/gal');
+/** Volume price in cur/100ft3. */
+export const perHundredCubicFeet: Unit<'volume price'> = /* @__PURE__ */ unit('volume price', 'cur/100ft3');
+/** Mass price in cur/kg. */
+export const perKilogram: Unit<'mass price'> = /* @__PURE__ */ unit('mass price', 'cur/kg');
+/** Mass price in cur/t. */
+export const perTonne: Unit<'mass price'> = /* @__PURE__ */ unit('mass price', 'cur/t');
+/** Mass price in cur/lb. */
+export const perPound: Unit<'mass price'> = /* @__PURE__ */ unit('mass price', 'cur/lb');
+/** Mass price in cur/short-ton. */
+export const perShortTon: Unit<'mass price'> = /* @__PURE__ */ unit('mass price', 'cur/short-ton');
+/** Length price in cur/m. */
+export const perMetre: Unit<'length price'> = /* @__PURE__ */ unit('length price', 'cur/m');
+/** Length price in cur/ft. */
+export const perFoot: Unit<'length price'> = /* @__PURE__ */ unit('length price', 'cur/ft');
+/** Yearly rate in 1/a. */
+export const perYear: Unit<'yearly rate'> = /* @__PURE__ */ unit('yearly rate', '1/a');
+/** Yearly rate in %/a. */
+export const percentPerYear: Unit<'yearly rate'> = /* @__PURE__ */ unit('yearly rate', '%/a');
+/** Emission factor in kg/J. */
+export const kilogramsPerJoule: Unit<'emission factor'> = /* @__PURE__ */ unit('emission factor', 'kg/J');
+/** Emission factor in kg/kWh. */
+export const kilogramsPerKilowattHour: Unit<'emission factor'> = /* @__PURE__ */ unit('emission factor', 'kg/kWh');
+/** Emission factor in g/kWh. */
+export const gramsPerKilowattHour: Unit<'emission factor'> = /* @__PURE__ */ unit('emission factor', 'g/kWh');
+/** Emission factor in kg/GJ. */
+export const kilogramsPerGigajoule: Unit<'emission factor'> = /* @__PURE__ */ unit('emission factor', 'kg/GJ');
+/** Emission factor in kg/MMBtu. */
+export const kilogramsPerMillionBtu: Unit<'emission factor'> = /* @__PURE__ */ unit('emission factor', 'kg/MMBtu');
+/** Emission factor in lb/MMBtu. */
+export const poundsPerMillionBtu: Unit<'emission factor'> = /* @__PURE__ */ unit('emission factor', 'lb/MMBtu');
+/** Emission factor in lb/MWh. */
+export const poundsPerMegawattHour: Unit<'emission factor'> = /* @__PURE__ */ unit('emission factor', 'lb/MWh');
+/** Heating value by volume in J/m3. */
+export const heatingJoulesPerCubicMetre: Unit<'heating value by volume'> = /* @__PURE__ */ unit('heating value by volume', 'J/m3');
+/** Heating value by volume in MJ/m3. */
+export const heatingMegajoulesPerCubicMetre: Unit<'heating value by volume'> = /* @__PURE__ */ unit('heating value by volume', 'MJ/m3');
+/** Heating value by volume in MJ/L. */
+export const megajoulesPerLitre: Unit<'heating value by volume'> = /* @__PURE__ */ unit('heating value by volume', 'MJ/L');
+/** Heating value by volume in kWh/m3. */
+export const kilowattHoursPerCubicMetre: Unit<'heating value by volume'> = /* @__PURE__ */ unit('heating value by volume', 'kWh/m3');
+/** Heating value by volume in kWh/L. */
+export const kilowattHoursPerLitre: Unit<'heating value by volume'> = /* @__PURE__ */ unit('heating value by volume', 'kWh/L');
+/** Heating value by volume in Btu/ft3. */
+export const heatingBtuPerCubicFoot: Unit<'heating value by volume'> = /* @__PURE__ */ unit('heating value by volume', 'Btu/ft3');
+/** Heating value by volume in Btu/gal. */
+export const btuPerGallon: Unit<'heating value by volume'> = /* @__PURE__ */ unit('heating value by volume', 'Btu/gal');
+/** Heating value by volume in MMBtu/gal. */
+export const millionBtuPerGallon: Unit<'heating value by volume'> = /* @__PURE__ */ unit('heating value by volume', 'MMBtu/gal');
+/** Heating value by mass in J/kg. */
+export const heatingJoulesPerKilogram: Unit<'heating value by mass'> = /* @__PURE__ */ unit('heating value by mass', 'J/kg');
+/** Heating value by mass in MJ/kg. */
+export const megajoulesPerKilogram: Unit<'heating value by mass'> = /* @__PURE__ */ unit('heating value by mass', 'MJ/kg');
+/** Heating value by mass in kWh/kg. */
+export const kilowattHoursPerKilogram: Unit<'heating value by mass'> = /* @__PURE__ */ unit('heating value by mass', 'kWh/kg');
+/** Heating value by mass in Btu/lb. */
+export const heatingBtuPerPound: Unit<'heating value by mass'> = /* @__PURE__ */ unit('heating value by mass', 'Btu/lb');
+/** Heating value by mass in MMBtu/short-ton. */
+export const millionBtuPerShortTon: Unit<'heating value by mass'> = /* @__PURE__ */ unit('heating value by mass', 'MMBtu/short-ton');
+/** Electric current in A. */
+export const amperes: Unit<'electric current'> = /* @__PURE__ */ unit('electric current', 'A');
+/** Voltage in V. */
+export const volts: Unit<'voltage'> = /* @__PURE__ */ unit('voltage', 'V');
+/** Voltage in kV. */
+export const kilovolts: Unit<'voltage'> = /* @__PURE__ */ unit('voltage', 'kV');
 /** Moisture on dry basis in kg/kg. */
 export const dryBasisFraction: Unit<'moisture on dry basis'> = /* @__PURE__ */ unit('moisture on dry basis', 'kg/kg');
 /** Moisture on dry basis in %. */
