@@ -1,5 +1,6 @@
 import { factor, type Kind, KINDS } from '../../src/units/index.js';
 import { loadFixture, type FixtureRow } from '../support/fixture.js';
+import { caseChecks } from '../support/load-cases.js';
 import { fromFixture, type PublishedCheck } from '../support/published.js';
 
 /** The kind and the unit names under which a row of the table is carried; rows that no kind carries are left out and counted in the test. */
@@ -109,7 +110,26 @@ const slope = (kind: Kind, name: string): number => {
   return Number(numerator) / Number(denominator);
 };
 
+/** The worked conversions: row of the table, kind, and the two units as the library names them. */
+const WORKED: readonly (readonly [id: string, kind: Kind, from: string, to: string])[] = [
+  ['M15-01', 'diffusivity', 'ft2/h', 'm2/s'],
+  ['M15-03', 'power', 'ton', 'kW'],
+  ['M15-05', 'heat per pipe length', 'Btu/(h.ft)', 'W/m'],
+  ['M15-07', 'flow', 'gpm', 'L/s'],
+  ['M15-09', 'pressure', 'psi', 'kPa'],
+  ['M15-11', 'specific heat', 'Btu/(lb.degF)', 'J/(kg.K)'],
+  ['M15-13', 'density', 'lb/ft3', 'kg/m3'],
+  ['M15-15', 'temperature difference', 'degF', 'K'],
+  ['M15-17', 'length per power', 'ft/ton', 'm/kW'],
+  ['M15-19', 'dynamic viscosity', 'cP', 'Pa.s'],
+  ['M15-21', 'velocity', 'ft/s', 'm/s'],
+];
+
 export const unitChecks: readonly PublishedCheck[] = [
+  ...caseChecks(
+    'units',
+    WORKED.map(([id, kind, from, to]) => [id, `${kind}, ${from} to ${to}`, ({ value }) => (Number(value) * slope(kind, from)) / slope(kind, to)]),
+  ),
   fromFixture(loadFixture('load-unit-conversions'), {
     id: 'U-1',
     room: 'units',
