@@ -20,6 +20,7 @@ export function demandSimulation(input: SimulationInput): void {
       allowed: `as many temperatures as loads, ${String(duty.loads.length)}`,
     });
   }
+  if (duty.from === 'building') demandUnits(duty);
   demandTerms(response);
   demand('pipeLength', 'pipe length', input.pipeLength, { atLeast: 1, atMost: 1e9 });
   demand('heatCapacityRate', 'conductance', input.heatCapacityRate, { atLeast: 1, atMost: 1e9 });
@@ -39,6 +40,25 @@ export function demandSimulation(input: SimulationInput): void {
       hint: 'below a sealed surface the ground warms or cools for ever, and no year repeats',
     });
   }
+}
+
+/** Refuses a unit in the wrong mode, and temperatures supplied that are no year of them. */
+function demandUnits(duty: Extract<SimulationInput['duty'], { from: 'building' }>): void {
+  const { heating, cooling, supplyTemperatures: supplies, loads } = duty;
+  for (const [mode, unit] of [['heating', heating] as const, ['cooling', cooling] as const]) {
+    if (unit === undefined) continue;
+    demandObject(`duty.${mode}`, unit);
+    demandChoice(`duty.${mode}.mode`, unit.mode, [mode]);
+  }
+  if (supplies === undefined) return;
+  demandSeries('duty.supplyTemperatures', 'temperature', supplies, { atLeast: -50, atMost: 150 });
+  if (supplies.length === loads.length) return;
+  throw new InputError({
+    code: 'impossible',
+    argument: 'duty.supplyTemperatures',
+    value: { kind: 'count', value: supplies.length },
+    allowed: `as many temperatures as loads, ${String(loads.length)}`,
+  });
 }
 
 /** Refuses a response that is none. */

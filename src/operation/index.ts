@@ -69,3 +69,15 @@ export {
 } from './length-factors.js';
 export { extremeShape } from './simulated-year.js';
 export { regretRowShape, regretTable, type RegretRow, type RegretTableInput } from './regret-table.js';
+export {
+  fluidAlongLine,
+  fluidBinShape,
+  fluidLineInputShape,
+  type FluidBin,
+  type FluidLineInput,
+  type FluidPlace,
+} from './bin-year-fluid.js';
+export { cyclingLossShape, type CyclingLoss } from './bin-year-cycling.js';
+export { binYear, type BinYearInput } from './bin-year.js';
+export { binYearShape, yearBinShape, type BinYear, type BinYearResult, type YearBin } from './bin-year-result.js';
+export { monthOfSeasonShape, seasonOf, seasonOptionsShape, type MonthOfSeason, type Season, type SeasonOptions } from './season-of.js';

@@ -13,8 +13,12 @@ export interface ModeLedger {
   readonly coveredShare: Fraction;
   /** Time that the unit runs [s]. */
   readonly runTime: Time;
+  /** Time at its highest level in which the unit would draw the same heat from the ground; its running time, for one level without loss by cycling [s]. */
+  readonly fullHeatTime: Time;
   /** Electricity of the unit [J]. */
   readonly unitElectricity: ElectricEnergy;
+  /** The part of it that is lost by starting and stopping, and reaches neither house nor ground; absent where nothing is [J]. */
+  readonly cyclingElectricity?: ElectricEnergy;
   /** Electricity of the pump [J]. */
   readonly circulatorElectricity: ElectricEnergy;
   /** Heat from the ground in heating, to the ground in cooling [J]. */
@@ -34,7 +38,9 @@ export const modeLedgerShape: Shape<ModeLedger> = {
   unmetEnergy: 'energy',
   coveredShare: 'fraction',
   runTime: 'time',
+  fullHeatTime: 'time',
   unitElectricity: 'electric energy',
+  cyclingElectricity: { optional: 'electric energy' },
   circulatorElectricity: 'electric energy',
   groundEnergy: 'energy',
   performanceFactor: { optional: 'ratio' },
@@ -58,11 +64,15 @@ export function ledgerOf(mode: 'heating' | 'cooling', loads: ArrayLike<number>, 
   let load = 0;
   let unmet = 0;
   let running = 0;
+  let fullHeat = 0;
   let electricity = 0;
+  let lost = 0;
   let circulation = 0;
   let ground = 0;
   let coldest = Infinity;
   let warmest = -Infinity;
+  // Of a unit of one level without loss by cycling the two are the same course.
+  const levels = course.heatShares !== course.runShares;
   for (let index = from; index < to; index += 1) {
     const each = sign * (loads[index] ?? 0);
     if (each <= 0) continue;
@@ -70,6 +80,10 @@ export function ledgerOf(mode: 'heating' | 'cooling', loads: ArrayLike<number>, 
     unmet += sign * (course.unmetLoads[index] ?? 0);
     running += course.runShares[index] ?? 0;
     electricity += course.unitPowers[index] ?? 0;
+    if (levels) {
+      fullHeat += course.heatShares[index] ?? 0;
+      lost += course.cyclingPowers[index] ?? 0;
+    }
     circulation += course.pumpPowers[index] ?? 0;
     ground += sign * (course.groundHeats[index] ?? 0);
     const entering = course.enteringFluids[index] ?? Number.NaN;
@@ -83,7 +97,9 @@ export function ledgerOf(mode: 'heating' | 'cooling', loads: ArrayLike<number>, 
     unmetEnergy: (unmet * step) as Energy,
     coveredShare: (load === 0 ? 1 : 1 - unmet / load) as Fraction,
     runTime: (running * step) as Time,
+    fullHeatTime: ((levels ? fullHeat : running) * step) as Time,
     unitElectricity: (electricity * step) as ElectricEnergy,
+    ...(lost > 0 ? { cyclingElectricity: (lost * step) as ElectricEnergy } : {}),
     circulatorElectricity: (circulation * step) as ElectricEnergy,
     groundEnergy: (ground * step) as Energy,
     ...(used > 0 ? { performanceFactor: ((load - unmet) / used) as Ratio } : {}),

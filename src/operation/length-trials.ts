@@ -41,7 +41,7 @@ export class LengthTrials {
    * @param plant - its tables
    */
   constructor(input: Omit<SimulationInput, 'pipeLength'>, limits: FluidLimits, plant: Plant) {
-    this.course = emptyCourse(input.duty.loads.length);
+    this.course = emptyCourse(input.duty.loads.length, plant);
     this.firstToo = input.years !== undefined;
     this.#input = input;
     this.#limits = limits;

@@ -1,4 +1,5 @@
 import type { GroundMemory } from './ground-memory.js';
+import type { LevelMix } from './level-mix.js';
 import type { Plant } from './plant.js';
 import type { Course } from './simulation.js';
 import { StepSolver } from './step-solver.js';
@@ -12,6 +13,8 @@ export interface Run {
   /** Whether the loads are heat from the ground itself. */
   readonly direct: boolean;
   readonly ground: ArrayLike<number>;
+  /** Temperature supplied to the load, where the unit asks for it [degC]. */
+  readonly supplies: ArrayLike<number> | undefined;
   /** The step of the year at which the loop starts. */
   readonly first: number;
   /** Change of the wall at the end of a run beyond even running, per heat per metre while running, over the run fraction; none when absent [m.K/W]. */
@@ -25,7 +28,7 @@ export interface Run {
  * @param course - filled with every step of the year
  * @returns in how many steps the fluid may have had other states
  */
-export function runYear({ plant, memory, pipeLength, loads, direct, ground, first, endOfRun }: Run, course: Course): number {
+export function runYear({ plant, memory, pipeLength, loads, direct, ground, supplies, first, endOfRun }: Run, course: Course): number {
   const count = loads.length;
   const { stepRise } = memory;
   const { enteringFluids, leavingFluids, walls, runShares, groundHeats, unitPowers, pumpPowers, unmetLoads } = course;
@@ -38,22 +41,26 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, firs
     const load = loads[index] ?? 0;
     // The wall at rest: the heat of the step before joins the memory, which then decays through this step.
     const rest = (ground[index] ?? 0) - memory.pass(lastHeat);
-    const runs = direct ? load !== 0 : (load > 0 ? plant.heating : plant.cooling) !== undefined && load !== 0;
+    const mix = direct ? undefined : load > 0 ? plant.heatingMix : plant.coolingMix;
+    const runs = load !== 0 && (direct || mix !== undefined || (load > 0 ? plant.heating : plant.cooling) !== undefined);
     if (runs) {
       step.rest = rest;
       step.load = load;
       if (!ran) step.startFrom(rest);
+      if (supplies !== undefined) mix?.turnTo(supplies[index] ?? Number.NaN);
       step.solve();
       const colder = endOfRun === undefined || step.runFraction >= 1 ? 0 : (step.runningHeat / pipeLength) * endOfRun(step.runFraction);
       enteringFluids[index] = step.entering - colder;
       leavingFluids[index] = step.leaving - colder;
-      runShares[index] = step.runFraction;
+      runShares[index] = step.runFraction * step.stretch;
       groundHeats[index] = step.runFraction * step.runningHeat;
       unitPowers[index] = step.runFraction * step.power;
       pumpPowers[index] = step.runFraction * step.circulation;
       unmetLoads[index] = step.unmet;
       lastHeat = (step.runFraction * step.runningHeat) / pipeLength;
       if (step.manyStates) manyStates += 1;
+      if (mix !== undefined) followLevels(step, mix, course, index, endOfRun, pipeLength);
+      else if (course.heatShares !== runShares) course.heatShares[index] = step.runFraction;
     } else {
       enteringFluids[index] = Number.NaN;
       leavingFluids[index] = Number.NaN;
@@ -72,16 +79,35 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, firs
   return manyStates;
 }
 
-/** Room for the steps of a year. */
-export function emptyCourse(count: number): Course {
+/**
+ * What a step at several levels has beside that of one: the fluid at the harder of two levels, at the end of a run of the upper, the share of the full heat,
+ * and the loss by cycling.
+ */
+function followLevels(step: StepSolver, mix: LevelMix, course: Course, index: number, endOfRun: Run['endOfRun'], pipeLength: number): void {
+  const { enteringFluids, leavingFluids, heatShares, cyclingPowers } = course;
+  const { levelSpan, levelShare } = mix;
+  if (levelSpan !== 0) {
+    const end = endOfRun === undefined || levelShare >= 1 ? 0 : (levelSpan / pipeLength) * endOfRun(levelShare);
+    enteringFluids[index] = (enteringFluids[index] ?? 0) + step.enteringBeyond(levelSpan, levelShare) - end;
+    leavingFluids[index] = (leavingFluids[index] ?? 0) + step.leavingBeyond(levelSpan, levelShare) - end;
+  }
+  cyclingPowers[index] = step.runFraction * mix.lost;
+  heatShares[index] = step.runFraction * (mix.heat / mix.fullHeatAt(mix.entering));
+}
+
+/** Room for the steps of a year; with several levels, ground heat and running time are two things. */
+export function emptyCourse(count: number, { heatingMix, coolingMix }: Plant): Course {
   const zeros = (): Float64Array => new Float64Array(count);
+  const runShares = zeros();
   return {
     enteringFluids: zeros(),
     leavingFluids: zeros(),
     walls: zeros(),
-    runShares: zeros(),
+    runShares,
+    heatShares: heatingMix === undefined && coolingMix === undefined ? runShares : zeros(),
     groundHeats: zeros(),
     unitPowers: zeros(),
+    cyclingPowers: zeros(),
     pumpPowers: zeros(),
     unmetLoads: zeros(),
   };

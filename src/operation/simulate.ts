@@ -53,11 +53,11 @@ export function simulate(input: SimulationInput): Simulation {
 export function follow(input: SimulationInput, plant: Plant, like?: WarmStart): Simulation {
   const { duty, step, response, years, withCourse = false } = input;
   const summary = (number: number, course: Course): SimulatedYear => simulatedYear(number, duty.loads, course, step, withCourse);
-  const loop = new LoopYears(input, plant, emptyCourse(duty.loads.length));
+  const loop = new LoopYears(input, plant, emptyCourse(duty.loads.length, plant));
   loop.run();
   const yearOne = summary(1, loop.course);
   // The first year may be handed out with its course; all others share one.
-  if (withCourse) loop.course = emptyCourse(duty.loads.length);
+  if (withCourse) loop.course = emptyCourse(duty.loads.length, plant);
   const repeats = years === undefined && loop.settle(like);
   while (years !== undefined && loop.years < years) loop.run();
   const lastYear = loop.years === 1 ? yearOne : summary(loop.years, loop.course);

@@ -1,6 +1,6 @@
 import type { Finding } from '../findings/index.js';
 import type { ExponentialTerm, WallCondition } from '../ground/index.js';
-import type { PerformanceMap } from '../heat-pump/index.js';
+import type { PerformanceMap, StagedUnit, UnitModel } from '../heat-pump/index.js';
 import type { ReferenceKey } from '../references/index.js';
 import type {
   Conductance,
@@ -23,10 +23,15 @@ export type SimulatedDuty =
       readonly from: 'building';
       /** Load of the building, heating above 0, cooling below, within ±1e9 [W]. */
       readonly loads: ArrayLike<number>;
-      /** The unit in heating; heating is all auxiliary when left out. */
-      readonly heating?: PerformanceMap;
+      /**
+       * The unit in heating: its map, its stages or speeds, several units together, or a map over the load side with the temperatures supplied; heating is
+       * all auxiliary when left out.
+       */
+      readonly heating?: PerformanceMap | StagedUnit | UnitModel;
       /** The unit in cooling; cooling is not met when left out. */
-      readonly cooling?: PerformanceMap;
+      readonly cooling?: PerformanceMap | StagedUnit | UnitModel;
+      /** Temperature supplied to the load in each step, as many as loads, −50 to 150; for units that ask for it [degC]. */
+      readonly supplyTemperatures?: ArrayLike<number>;
     }
   | {
       readonly from: 'ground';
@@ -90,18 +95,22 @@ export interface Extreme {
 
 /** Every step of a year, plain numbers at the end of the step or over it, from 1 January. */
 export interface Course {
-  /** Fluid entering the heat pump; NaN in a step without running [degC]. */
+  /** Fluid entering the heat pump, in a step at two levels the harder of both; NaN in a step without running [degC]. */
   readonly enteringFluids: Float64Array;
-  /** Fluid leaving the heat pump; NaN in a step without running [degC]. */
+  /** Fluid leaving the heat pump, in a step at two levels the harder of both; NaN in a step without running [degC]. */
   readonly leavingFluids: Float64Array;
   /** Mean wall of the pipes [degC]. */
   readonly walls: Float64Array;
   /** Share of the step that the unit runs [1]. */
   readonly runShares: Float64Array;
+  /** Ground heat of the unit over that at its highest level; of a unit of one level without loss by cycling, the run shares [1]. */
+  readonly heatShares: Float64Array;
   /** Heat taken from the ground, given to it below 0, the mean over the step [W]. */
   readonly groundHeats: Float64Array;
   /** Electric input of the unit, the mean over the step [W]. */
   readonly unitPowers: Float64Array;
+  /** The part of it that is lost by starting and stopping, and reaches neither house nor ground [W]. */
+  readonly cyclingPowers: Float64Array;
   /** Electric input of the pump, the mean over the step [W]. */
   readonly pumpPowers: Float64Array;
   /** Load that the unit does not meet, auxiliary heat above 0, cooling missed below [W]. */

@@ -17,13 +17,15 @@ export class StepState {
   leaving = 0.5;
   /** Mean of the fluid in the pipes. */
   meanFluid = 0.5;
-  /** Share of the step that the unit runs [1]. */
+  /** Share of the step that the unit runs, without loss by cycling [1]. */
   runFraction = 0.5;
+  /** Running time over that without loss by cycling, which unit and circulator draw their electricity in [1]. */
+  stretch = 0.5;
   /** Heat from the ground while the unit runs. */
   runningHeat = 0.5;
-  /** Electric input of the unit while it runs. */
+  /** Electric input of the unit over the run fraction. */
   power = 0.5;
-  /** Electric input of the circulator while it runs. */
+  /** Electric input of the circulator over the run fraction. */
   circulation = 0.5;
   /** Load that the unit does not meet, heating above 0, cooling below. */
   unmet = 0.5;
@@ -56,7 +58,7 @@ export class StepState {
   /** Everything that follows from the entering fluid. */
   protected evaluate(): void {
     const { entering, load } = this;
-    const { resistance, circulation, circulatorHeat, halfRange, heating, cooling } = this.plant;
+    const { resistance, circulation, circulatorHeat, halfRange, heating, cooling, heatingMix, coolingMix } = this.plant;
     const sign = load > 0 ? 1 : -1;
     const unit = this.direct ? undefined : load > 0 ? heating : cooling;
     let heat = load;
@@ -65,6 +67,7 @@ export class StepState {
     let fractionSlope = 0;
     let unmet = 0;
     let power = 0;
+    let stretch = 1;
     if (unit !== undefined) {
       unit.read(entering);
       const { capacity, capacitySlope } = unit;
@@ -75,12 +78,24 @@ export class StepState {
         fraction = (sign * load) / capacity;
         fractionSlope = (-fraction * capacitySlope) / capacity;
       } else unmet = load - sign * capacity;
+    } else if (!this.direct) {
+      const mix = load > 0 ? heatingMix : coolingMix;
+      if (mix !== undefined) {
+        mix.read(entering, sign * load);
+        heat = mix.heat;
+        heatSlope = mix.heatSlope;
+        fraction = mix.fraction;
+        fractionSlope = mix.fractionSlope;
+        unmet = sign * mix.unmet;
+        power = mix.power;
+        stretch = mix.stretch;
+      }
     }
     let pumpPower = 0;
     if (circulation !== undefined) {
       // The circulator warms the fluid by hundredths of a kelvin; its power may be read beside that.
       circulation.read(entering - heat * halfRange);
-      pumpPower = circulation.value;
+      pumpPower = circulation.value * stretch;
     }
     const running = heat - pumpPower * circulatorHeat;
     const meanFluid = entering - running * halfRange;
@@ -94,9 +109,36 @@ export class StepState {
     this.leaving = entering - 2 * heat * halfRange;
     this.meanFluid = meanFluid;
     this.runFraction = fraction;
+    this.stretch = stretch;
     this.runningHeat = running;
     this.power = power;
     this.circulation = pumpPower;
     this.unmet = unmet;
+  }
+
+  /**
+   * How much harder the entering fluid is at the harder of two levels than at their mean: with more heat the film takes more, and less of the range lies between
+   * entering and mean fluid; either may outweigh the other.
+   *
+   * @param levelSpan - heat from the ground at the upper level less that at the lower [W]
+   * @param levelShare - of the upper level [1]
+   * @returns below 0 in heating [K]
+   */
+  enteringBeyond(levelSpan: number, levelShare: number): number {
+    const perHeat = this.plant.halfRange - this.film * this.perLength;
+    const upper = (1 - levelShare) * levelSpan * perHeat;
+    const lower = -levelShare * levelSpan * perHeat;
+    return this.load > 0 ? Math.min(upper, lower) : Math.max(upper, lower);
+  }
+
+  /**
+   * The same of the leaving fluid, which is always harder at the upper level.
+   *
+   * @param levelSpan - heat from the ground at the upper level less that at the lower [W]
+   * @param levelShare - of the upper level [1]
+   * @returns below 0 in heating [K]
+   */
+  leavingBeyond(levelSpan: number, levelShare: number): number {
+    return -(1 - levelShare) * levelSpan * (this.plant.halfRange + this.film * this.perLength);
   }
 }

@@ -1,4 +1,4 @@
-import type { PerformanceMap } from '../heat-pump/index.js';
+import type { UnitModel } from '../heat-pump/index.js';
 import type { Temperature } from '../units/index.js';
 
 const LOWEST = -60;
@@ -23,7 +23,8 @@ export class UnitTable {
   power = 0.5;
   /** Its change [W/K]. */
   powerSlope = 0.5;
-  readonly #map: PerformanceMap;
+  readonly #map: Pick<UnitModel, 'continuedAt'>;
+  readonly #supply: Temperature;
   readonly #held: Float64Array = new Float64Array((LAST + 2) * WIDTH);
   readonly #known: Uint8Array = new Uint8Array(LAST + 2);
 
@@ -31,9 +32,11 @@ export class UnitTable {
    * A table that knows nothing yet.
    *
    * @param map - the unit
+   * @param supply - temperature supplied to the load; a unit that asks for it refuses none [degC]
    */
-  constructor(map: PerformanceMap) {
+  constructor(map: Pick<UnitModel, 'continuedAt'>, supply: number = Number.NaN) {
     this.#map = map;
+    this.#supply = supply as Temperature;
   }
 
   /**
@@ -69,7 +72,10 @@ export class UnitTable {
   }
 
   #fill(index: number): void {
-    const { capacity, capacitySlope, power, powerSlope } = this.#map.continuedAt((LOWEST + index / PER_KELVIN) as Temperature);
+    const { capacity, capacitySlope, power, powerSlope } = this.#map.continuedAt(
+      (LOWEST + index / PER_KELVIN) as Temperature,
+      this.#supply,
+    );
     this.#held.set([capacity, capacitySlope / PER_KELVIN, power, powerSlope / PER_KELVIN], index * WIDTH);
     this.#known[index] = 1;
   }

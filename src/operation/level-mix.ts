@@ -1,0 +1,151 @@
+import { type CyclingLoss, cyclingFactor, type StagedUnit } from '../heat-pump/index.js';
+import type { Fraction } from '../units/index.js';
+import { SupplyTable } from './supply-table.js';
+import { UnitTable } from './unit-table.js';
+
+/** What joins at a level, beside its table. */
+interface Level {
+  readonly table: UnitTable | SupplyTable;
+  readonly cyclingLoss?: CyclingLoss;
+  /** Whether the two levels around a load are both run, or one between them. */
+  readonly alternates: boolean;
+}
+
+/**
+ * A unit of several levels in one mode at a load: it starts and stops below the lowest, mixes two between them, and leaves the rest of a load above the
+ * highest. Heats from the ground above 0 [W]. A class for the reason of `LazyTable`.
+ *
+ * Film and fluid range see the mean heat of the two levels of a mix, since the load decides how long each runs; `levelSpan` is what they lie apart by.
+ */
+export class LevelMix {
+  /** Fluid that enters the unit, as read last [degC]. */
+  entering = 0.5;
+  /** Heat from the ground while the unit runs. */
+  heat = 0.5;
+  /** Its change [W/K]. */
+  heatSlope = 0.5;
+  /** Share of the step that the unit runs, without loss by cycling [1]. */
+  fraction = 0.5;
+  /** Its change [1/K]. */
+  fractionSlope = 0.5;
+  /** Electric input while it runs, without what cycling lengthens the run by. */
+  power = 0.5;
+  /** The part of it that is lost by starting units or levels. */
+  lost = 0.5;
+  /** Running time over that without loss by cycling [1]. */
+  stretch = 0.5;
+  /** Load that is not met, above 0. */
+  unmet = 0.5;
+  /** Share of the upper of two levels [1]. */
+  levelShare = 0.5;
+  /** Heat from the ground at the upper level less that at the lower, where both are run; else 0. */
+  levelSpan = 0.5;
+  readonly #levels: readonly Level[];
+  readonly #sign: number;
+
+  /**
+   * A unit whose tables know nothing yet.
+   *
+   * @param unit - its levels
+   * @param supplies - temperatures supplied in the steps of the year, where the levels ask for them [degC]
+   */
+  constructor({ mode, levels }: Pick<StagedUnit, 'mode' | 'levels'>, supplies?: ArrayLike<number>) {
+    this.#sign = mode === 'heating' ? 1 : -1;
+    this.#levels = levels.map(({ model, cyclingLoss, reachedBy }) => ({
+      table: supplies === undefined ? new UnitTable(model) : new SupplyTable(model, supplies),
+      ...(cyclingLoss && { cyclingLoss }),
+      alternates: reachedBy !== 'speed',
+    }));
+  }
+
+  /**
+   * Turns all levels to a temperature supplied.
+   *
+   * @param supply - [degC]
+   */
+  turnTo(supply: number): void {
+    for (const { table } of this.#levels) if (table instanceof SupplyTable) table.turnTo(supply);
+  }
+
+  /**
+   * Reads the unit.
+   *
+   * @param entering - fluid that enters it [degC]
+   * @param load - above 0, heating and cooling alike [W]
+   */
+  read(entering: number, load: number): void {
+    const levels = this.#levels;
+    let lower: Level | undefined;
+    this.entering = entering;
+    this.lost = 0;
+    this.stretch = 1;
+    this.unmet = 0;
+    this.levelShare = 1;
+    this.levelSpan = 0;
+    for (const level of levels) {
+      level.table.read(entering);
+      if (load < level.table.capacity) {
+        if (lower === undefined) this.#cycle(level, load);
+        else this.#mix(lower, level, load);
+        return;
+      }
+      lower = level;
+    }
+    if (lower !== undefined) this.#full(lower, load);
+  }
+
+  /**
+   * Heat from the ground at the highest level.
+   *
+   * @param entering - fluid that enters the unit [degC]
+   * @returns [W]
+   */
+  fullHeatAt(entering: number): number {
+    const table = this.#levels.at(-1)?.table;
+    if (table === undefined) return Number.NaN;
+    table.read(entering);
+    return this.#sign * table.capacity - table.power;
+  }
+
+  #cycle(level: Level, load: number): void {
+    const { capacity, capacitySlope, power, powerSlope } = level.table;
+    this.fraction = load / capacity;
+    this.fractionSlope = (-this.fraction * capacitySlope) / capacity;
+    this.heat = this.#sign * capacity - power;
+    this.heatSlope = this.#sign * capacitySlope - powerSlope;
+    this.power = power;
+    if (level.cyclingLoss === undefined) return;
+    this.stretch = 1 / cyclingFactor(level, this.fraction as Fraction);
+    this.lost = power * (this.stretch - 1);
+    this.power = power * this.stretch;
+  }
+
+  #mix(below: Level, level: Level, load: number): void {
+    const sign = this.#sign;
+    const lower = below.table;
+    const upper = level.table;
+    // Above 0, whatever the tables: the load lies between the two.
+    const span = upper.capacity - lower.capacity;
+    const more = upper.power - lower.power;
+    const share = (load - lower.capacity) / span;
+    const shareSlope = -(lower.capacitySlope + share * (upper.capacitySlope - lower.capacitySlope)) / span;
+    const power = lower.power + share * more;
+    this.fraction = 1;
+    this.fractionSlope = 0;
+    this.heat = sign * load - power;
+    this.heatSlope = -(lower.powerSlope + share * (upper.powerSlope - lower.powerSlope) + shareSlope * more);
+    this.levelShare = share;
+    if (level.alternates) this.levelSpan = sign * span - more;
+    if (level.cyclingLoss !== undefined && share > 0) this.lost = share * more * (1 / cyclingFactor(level, share as Fraction) - 1);
+    this.power = power + this.lost;
+  }
+
+  #full({ table }: Level, load: number): void {
+    this.fraction = 1;
+    this.fractionSlope = 0;
+    this.heat = this.#sign * table.capacity - table.power;
+    this.heatSlope = this.#sign * table.capacitySlope - table.powerSlope;
+    this.power = table.power;
+    this.unmet = load - table.capacity;
+  }
+}
