@@ -3,6 +3,7 @@ import type { Shape } from '../units/index.js';
 import { buildingFindingShapes, type BuildingFindingValues } from './building.js';
 import { circuitFindingShapes, type CircuitFindingValues } from './circuit.js';
 import { climateFindingShapes, type ClimateFindingValues } from './climate.js';
+import { costFindingShapes, type CostFindingValues } from './cost.js';
 import { fluidFindingShapes, type FluidFindingValues } from './fluid.js';
 import { groundFindingShapes, type GroundFindingValues } from './ground.js';
 import { heatPumpFindingShapes, type HeatPumpFindingValues } from './heat-pump.js';
@@ -22,7 +23,8 @@ export interface FindingValues
     HeatPumpFindingValues,
     OperationFindingValues,
     CircuitFindingValues,
-    PlanFindingValues {}
+    PlanFindingValues,
+    CostFindingValues {}
 
 /** The stable code of a finding. */
 export type FindingCode = keyof FindingValues;
@@ -57,4 +59,5 @@ export const findingShapes: { readonly [C in FindingCode]: Shape<FindingValues[C
   ...operationFindingShapes,
   ...circuitFindingShapes,
   ...planFindingShapes,
+  ...costFindingShapes,
 }))();

@@ -1,6 +1,7 @@
 import { BUILDING_REFERENCES } from './building.data.js';
 import { CIRCUIT_REFERENCES } from './circuit.data.js';
 import { CLIMATE_REFERENCES } from './climate.data.js';
+import { COST_REFERENCES } from './cost.data.js';
 import { FLUID_REFERENCES } from './fluid.data.js';
 import { GENERAL_REFERENCES } from './general.data.js';
 import { GROUND_REFERENCES } from './ground.data.js';
@@ -25,6 +26,7 @@ export type ReferenceKey =
   | keyof typeof HEAT_PUMP_REFERENCES
   | keyof typeof OPERATION_REFERENCES
   | keyof typeof CIRCUIT_REFERENCES
+  | keyof typeof COST_REFERENCES
   | keyof typeof SITE_REFERENCES;
 
 /** Where a rule or a number comes from: a source, or what the trade commonly does. */
@@ -42,5 +44,6 @@ export const REFERENCES: Readonly<Record<ReferenceKey, Reference>> = /* @__PURE_
   ...HEAT_PUMP_REFERENCES,
   ...OPERATION_REFERENCES,
   ...CIRCUIT_REFERENCES,
+  ...COST_REFERENCES,
   ...SITE_REFERENCES,
 }))();

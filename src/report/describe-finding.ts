@@ -3,6 +3,7 @@ import { type UnitSystem, show } from './show.js';
 import { buildingFindingTexts } from './text/building.js';
 import { circuitFindingTexts } from './text/circuit.js';
 import { climateFindingTexts } from './text/climate.js';
+import { costFindingTexts } from './text/cost.js';
 import type { FindingTexts } from './text/finding-texts.js';
 import { fluidFindingTexts } from './text/fluid.js';
 import { groundFindingTexts } from './text/ground.js';
@@ -23,6 +24,7 @@ const TEXTS: FindingTexts<FindingValues> = {
   ...operationFindingTexts,
   ...circuitFindingTexts,
   ...planFindingTexts,
+  ...costFindingTexts,
 };
 
 const textOf = <C extends FindingCode>({ code, values }: FindingOf<C>, system: UnitSystem): string => TEXTS[code](values, show(system));
