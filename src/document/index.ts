@@ -2,3 +2,4 @@ export { readQuantity, writeQuantity, type Unreadable, type UnitSystem } from '.
 export { codecOf, type DocumentCodec, type Json } from './codec.js';
 export { inputDocument, inputDocumentShape, type InputDocument, type InputFormat } from './input-document.js';
 export { planDocument, type PlanDocument } from './plan-document.js';
+export { writeMoney, type MoneyForm, type MoneyRounding } from './write-money.js';
