@@ -1,9 +1,12 @@
 import { demand, demandChoice, InputError } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { Flow, FlowPerPower, Shape, Temperature } from '../units/index.js';
+import { type ConditionRatingPoint, conditionRatingPointShape } from './condition-point.js';
 import { extrapolationFindings, flowFindings } from './findings.js';
-import { type PerformanceMap, readMap } from './performance-map.js';
-import { ENTERING, type RatingPoint, ratingPointShape } from './rating-point.js';
+import type { PerformanceMap } from './performance-map.js';
+import { ENTERING } from './rating-point.js';
+import { readCoolingMap, readHeatingMap, type WaterSide } from './water-side.js';
+import { type SupplyControl, supplyControlShape } from './weather-compensation-input.js';
 
 /** Where rating points come from. */
 export type RatingOrigin = 'maker' | 'measured' | 'estimated' | 'invented';
@@ -14,10 +17,14 @@ export interface HeatPumpInput {
   readonly label: string;
   /** Where the rating points come from; `invented` for examples, which no loop may be built by. */
   readonly ratingOrigin: RatingOrigin;
-  /** Heating at the design flow, over the entering fluid. */
-  readonly heating: readonly RatingPoint[];
-  /** Cooling at the design flow, over the entering fluid; left out for a unit that only heats. */
-  readonly cooling?: readonly RatingPoint[];
+  /** Heating over the entering fluid; of a unit that makes water, at each supply temperature that it is rated for. Of one flow, or of several with the design flow, 1, among them or between. */
+  readonly heating: readonly ConditionRatingPoint[];
+  /** Cooling over the entering fluid, at one load-side temperature; left out for a unit that only heats. */
+  readonly cooling?: readonly ConditionRatingPoint[];
+  /** How warm the water is that the unit makes for the emitters; needed where the heating is rated at several supply temperatures. */
+  readonly supplyControl?: SupplyControl;
+  /** Warmest water that the unit makes, 20 to 95 [degC]. */
+  readonly highestSupply?: Temperature;
   /** Flow on the loop side that the rating points are for, 1e-6 to 1 [m3/s]. */
   readonly sourceFlow: Flow;
   /** Lowest entering fluid the maker allows [degC]. */
@@ -40,8 +47,10 @@ export interface CoolingUnit {
 export interface HeatPump {
   /** What the unit is called. */
   readonly label: string;
-  /** Heating over the entering fluid. */
+  /** Heating over the entering fluid; of a unit that makes water, at its design supply temperature. */
   readonly heating: PerformanceMap;
+  /** Heating over entering fluid and supply temperature, and the curve of the supply; of a unit that makes water, where both are told. */
+  readonly waterSide?: WaterSide;
   /** Cooling, of a unit that cools. */
   readonly cooling?: CoolingUnit;
   /** Flow on the loop side [m3/s]. */
@@ -60,8 +69,10 @@ export interface HeatPump {
 export const heatPumpInputShape: Shape<HeatPumpInput> = {
   label: 'text',
   ratingOrigin: ['maker', 'measured', 'estimated', 'invented'],
-  heating: { list: ratingPointShape },
-  cooling: { optional: { list: ratingPointShape } },
+  heating: { list: conditionRatingPointShape },
+  cooling: { optional: { list: conditionRatingPointShape } },
+  supplyControl: { optional: supplyControlShape },
+  highestSupply: { optional: 'temperature' },
   sourceFlow: 'flow',
   lowestEntering: 'temperature',
   lowestLeaving: { optional: 'temperature' },
@@ -73,6 +84,10 @@ export const heatPumpInputShape: Shape<HeatPumpInput> = {
  *
  * The loop may be bound by any of three limits: lowest entering fluid, lowest leaving fluid, highest entering fluid. The rating points
  * must reach within 2 K of the entering limits, because that is where a loop is sized.
+ *
+ * Of a unit that makes water, `heating` is the unit at its design supply temperature: right for the coldest hours, which capacity and the extraction pulse are sized by. In milder
+ * weather a curve sends cooler water, the COP is better and more of the heat comes from the ground; `supply-taken-as-fixed` says by how much. `waterSide` holds what a simulation
+ * needs to vary the supply by the hour.
  *
  * @param input - rating points, flow and limits
  * @returns maps, limits and findings
@@ -98,7 +113,7 @@ export function readHeatPump(input: HeatPumpInput): HeatPump {
   demandText('label', label);
   demandChoice('ratingOrigin', ratingOrigin, ['maker', 'measured', 'estimated', 'invented']);
   demand('sourceFlow', 'flow', sourceFlow, { atLeast: 1e-6, atMost: 1 });
-  const heating = readMap('heating', 'heating', input.heating);
+  const { heating, waterSide, findings: heatingFindings } = readHeatingMap(input);
   demandWithin('lowestEntering', lowestEntering, heating);
   if (lowestLeaving !== undefined)
     demand('lowestLeaving', 'temperature', lowestLeaving, { atLeast: ENTERING.atLeast, below: lowestEntering }, LEAVING);
@@ -110,6 +125,7 @@ export function readHeatPump(input: HeatPumpInput): HeatPump {
   return {
     label,
     heating,
+    ...(waterSide === undefined ? {} : { waterSide }),
     ...(cooling === undefined ? {} : { cooling }),
     sourceFlow,
     flowPerPower: flowPerPower as FlowPerPower,
@@ -117,7 +133,7 @@ export function readHeatPump(input: HeatPumpInput): HeatPump {
     ...(lowestLeaving === undefined ? {} : { lowestLeaving }),
     findings: [
       ...unusual,
-      ...heating.findings,
+      ...heatingFindings,
       ...extrapolationFindings(heating, lowestEntering),
       ...(cooling === undefined ? [] : [...cooling.map.findings, ...extrapolationFindings(cooling.map, cooling.highestEntering)]),
       ...flowFindings(flowPerPower),
@@ -127,8 +143,8 @@ export function readHeatPump(input: HeatPumpInput): HeatPump {
 
 const LEAVING = 'the fluid leaves the unit colder than it enters in heating';
 
-function readCooling(points: readonly RatingPoint[], highestEntering: Temperature | undefined): CoolingUnit {
-  const map = readMap('cooling', 'cooling', points);
+function readCooling(points: readonly ConditionRatingPoint[], highestEntering: Temperature | undefined): CoolingUnit {
+  const map = readCoolingMap(points);
   if (highestEntering === undefined) {
     throw new InputError({
       code: 'missing',

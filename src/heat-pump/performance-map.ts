@@ -2,9 +2,10 @@ import { demand, demandChoice } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { ElectricPower, Power, Ratio, Shape, Temperature } from '../units/index.js';
 import { mapFindings } from './findings.js';
+import { levelled } from './levelled.js';
 import { monotoneCubic } from './monotone-cubic.js';
 import { type RatingPoint, ratingPointShape, readRatings } from './rating-point.js';
-import { type Curves, demandBelievable, EXTRAPOLATED, LEVELLING, stateOf } from './unit-curves.js';
+import { type Curves, demandBelievable, EXTRAPOLATED, stateOf } from './unit-curves.js';
 import type { UnitState } from './unit-state.js';
 
 /** What {@link performanceMap} needs. */
@@ -124,9 +125,8 @@ export function readMap(list: string, mode: 'heating' | 'cooling', points: reado
     at,
     continuedAt: (enteringFluid) => {
       demand('enteringFluid', 'temperature', enteringFluid, { atLeast: -1000, atMost: 1000 });
-      const inside = Math.min(Math.max(enteringFluid, lowest - EXTRAPOLATED), highest + EXTRAPOLATED);
-      const fading = Math.exp(-Math.abs(enteringFluid - inside) / LEVELLING);
-      return stateOf(curves, enteringFluid, inside + Math.sign(enteringFluid - inside) * LEVELLING * (1 - fading), fading);
+      const { place, fading } = levelled(enteringFluid, lowest, highest);
+      return stateOf(curves, enteringFluid, place, fading);
     },
     findings: mapFindings(mode, states),
   };

@@ -21,6 +21,16 @@ export interface Curves {
 export function stateOf({ mode, capacity, power }: Curves, enteringFluid: number, place: number = enteringFluid, fading = 1): UnitState {
   const heat = capacity.at(place);
   const electricity = power.at(place);
+  return unitState(
+    mode,
+    enteringFluid,
+    { value: heat.value, slope: fading * heat.slope },
+    { value: electricity.value, slope: fading * electricity.slope },
+  );
+}
+
+/** All that follows from capacity and electric input with their slopes; COP and ground heat are made here, so that the balance holds. */
+export function unitState(mode: 'heating' | 'cooling', enteringFluid: number, heat: Sloped, electricity: Sloped): UnitState {
   const sign = mode === 'heating' ? -1 : 1;
   return {
     enteringFluid: enteringFluid as Temperature,
@@ -28,10 +38,15 @@ export function stateOf({ mode, capacity, power }: Curves, enteringFluid: number
     power: electricity.value as ElectricPower,
     cop: (heat.value / electricity.value) as Ratio,
     groundHeat: (heat.value + sign * electricity.value) as Power,
-    capacitySlope: (fading * heat.slope) as Conductance,
-    powerSlope: (fading * electricity.slope) as Conductance,
-    groundHeatSlope: (fading * (heat.slope + sign * electricity.slope)) as Conductance,
+    capacitySlope: heat.slope as Conductance,
+    powerSlope: electricity.slope as Conductance,
+    groundHeatSlope: (heat.slope + sign * electricity.slope) as Conductance,
   };
+}
+
+interface Sloped {
+  readonly value: number;
+  readonly slope: number;
 }
 
 /** Refuses points so unlike that the curves between or beside them would leave what a unit can do. */
