@@ -59,6 +59,24 @@ export function copFromEer(energyEfficiencyRatio: Ratio): Ratio {
 }
 
 /**
+ * EER in Btu per watt-hour, as US tables tell a cooling rating, of a dimensionless COP.
+ *
+ * @param cop - cold over electricity, 0.3 to 50 [1]
+ * @returns EER [Btu/(W.h)]
+ * @throws InputError when the number is outside its range
+ * @remarks Invariant: {@link copFromEer} gives the COP back.
+ * @example
+ * ```ts @import.meta.vitest
+ * const { ratio } = await import('../units/index.js');
+ * expect(eerFromCop(ratio(4.191489))).toBeCloseTo(14.302, 3);
+ * ```
+ */
+export function eerFromCop(cop: Ratio): Ratio {
+  demand('cop', 'ratio', cop, { atLeast: 0.3, atMost: 50 }, 'an EER may have been given as a COP');
+  return (cop / (1055.05585262 / 3600)) as Ratio;
+}
+
+/**
  * COP of an average ground-source unit in heating, after the review of Staffell and others.
  *
  * A fall-back where a unit has no data yet; with {@link ruhnauCop} it spans the honest uncertainty, under 4 % at 30 to 40 K and 9 to 15 % at the ends.
@@ -96,7 +114,9 @@ export function ruhnauCop(lift: TemperatureDifference): Ratio {
   return regression(lift, COP_REGRESSIONS.ruhnau);
 }
 
-function regression(lift: number, { constant, linear, square, least, most }: (typeof COP_REGRESSIONS)[keyof typeof COP_REGRESSIONS]): Ratio {
-  demand('lift', 'temperature difference', lift, { atLeast: least, atMost: most });
+function regression(lift: number, form: (typeof COP_REGRESSIONS)[keyof typeof COP_REGRESSIONS]): Ratio {
+  const { constant, linear, square, least, most, turnsAt } = form;
+  const hint = `the regression was made for that range; as a parabola it turns at ${String(turnsAt)} K and is worth nothing near there`;
+  demand('lift', 'temperature difference', lift, { atLeast: least, atMost: most }, hint);
   return (constant + lift * (linear + lift * square)) as Ratio;
 }

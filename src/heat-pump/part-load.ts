@@ -5,8 +5,11 @@ import type { Fraction, Ratio, RunFraction, Shape } from '../units/index.js';
 export interface PartLoadInput {
   /** Load over capacity, 0 to 1 [1]. */
   readonly loadRatio: Fraction;
-  /** Share of its COP that the unit loses towards no load, 0 to 0.5; 0.25 where untested, 0.10 to 0.15 is common for units on a ground loop [1]. */
-  readonly degradation: Fraction;
+  /**
+   * Share of its COP that the unit loses towards no load, 0 to 0.5. The 0.25 of the standard for a unit untested when left out; 0.10 to 0.15 is common for
+   * units on a ground loop whose circulator draws little [1].
+   */
+  readonly degradation?: Fraction;
 }
 
 /** What cycling costs. */
@@ -18,7 +21,12 @@ export interface PartLoad {
 }
 
 /** Shape of {@link PartLoadInput}. */
-export const partLoadInputShape: Shape<PartLoadInput> = { loadRatio: 'fraction', degradation: 'fraction' };
+export const partLoadInputShape: Shape<PartLoadInput> = { loadRatio: 'fraction', degradation: { optional: 'fraction' } };
+
+/** Degradation of a unit that nobody tested, `ahri210240` [1]. */
+const UNTESTED_DEGRADATION = 0.25 as Fraction;
+/** Share of the electric input that goes with the load, of a unit that nobody tested, `en14825PartLoad` [1]. */
+const UNTESTED_LOAD_SHARE = 0.9 as Fraction;
 
 /**
  * Loss of a single-speed unit by cycling, AHRI 210/240 form.
@@ -28,7 +36,8 @@ export const partLoadInputShape: Shape<PartLoadInput> = { loadRatio: 'fraction',
  * @throws InputError when a number is outside its range
  * @remarks
  * PLF = 1 − Cd (1 − load ratio), run fraction = load ratio/PLF. Source: `ahri210240`. For electricity; the heat drawn from the ground does not
- * grow with the longer run. Invariants: both are 1 at full load; run fraction ≥ load ratio.
+ * grow with the longer run. What circulator and controls draw while the unit stands is not in it: see `cyclingElectricity`. Invariants: both are 1 at full load;
+ * run fraction ≥ load ratio.
  * @example
  * ```ts @import.meta.vitest
  * const { fraction } = await import('../units/index.js');
@@ -37,7 +46,7 @@ export const partLoadInputShape: Shape<PartLoadInput> = { loadRatio: 'fraction',
  * expect(runFraction).toBeCloseTo(0.307692, 6);
  * ```
  */
-export function partLoadFactor({ loadRatio, degradation }: PartLoadInput): PartLoad {
+export function partLoadFactor({ loadRatio, degradation = UNTESTED_DEGRADATION }: PartLoadInput): PartLoad {
   demand('loadRatio', 'fraction', loadRatio, { atLeast: 0, atMost: 1 });
   demand('degradation', 'fraction', degradation, { atLeast: 0, atMost: 0.5 });
   const factor = 1 - degradation * (1 - loadRatio);
@@ -48,12 +57,15 @@ export function partLoadFactor({ loadRatio, degradation }: PartLoadInput): PartL
 export interface StandbyPartLoadInput {
   /** Load over capacity, 0 to 1 [1]. */
   readonly loadRatio: Fraction;
-  /** Share of the full electric input that goes with the load, 0.5 to 1; the rest is drawn whenever the unit is not at full load. 0.9 where untested [1]. */
-  readonly loadShare: Fraction;
+  /**
+   * Share of the full electric input that goes with the load, 0.5 to 1; the rest is drawn whenever the unit is not at full load. The 0.9 of the standard for
+   * a unit untested when left out [1].
+   */
+  readonly loadShare?: Fraction;
 }
 
 /** Shape of {@link StandbyPartLoadInput}. */
-export const standbyPartLoadInputShape: Shape<StandbyPartLoadInput> = { loadRatio: 'fraction', loadShare: 'fraction' };
+export const standbyPartLoadInputShape: Shape<StandbyPartLoadInput> = { loadRatio: 'fraction', loadShare: { optional: 'fraction' } };
 
 /**
  * Loss of a water or brine unit by cycling, EN 14825 form.
@@ -70,7 +82,7 @@ export const standbyPartLoadInputShape: Shape<StandbyPartLoadInput> = { loadRati
  * expect(en14825PartLoadFactor({ loadRatio: fraction(0.25), loadShare: fraction(0.9) })).toBeCloseTo(0.769231, 6);
  * ```
  */
-export function en14825PartLoadFactor({ loadRatio, loadShare }: StandbyPartLoadInput): Ratio {
+export function en14825PartLoadFactor({ loadRatio, loadShare = UNTESTED_LOAD_SHARE }: StandbyPartLoadInput): Ratio {
   demand('loadRatio', 'fraction', loadRatio, { atLeast: 0, atMost: 1 });
   demand('loadShare', 'fraction', loadShare, { atLeast: 0.5, atMost: 1 });
   // At Cc = 1 nothing is lost at any load, down to none.

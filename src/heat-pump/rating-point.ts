@@ -61,7 +61,8 @@ export function readRatings(list: string, mode: 'heating' | 'cooling', points: r
   return rising;
 }
 
-function readRating(argument: string, mode: 'heating' | 'cooling', point: RatingPoint): Omit<Rating, 'index'> {
+/** Refuses a rating point that no unit can have; gives it as plain numbers. */
+export function readRating(argument: string, mode: 'heating' | 'cooling', point: RatingPoint): Omit<Rating, 'index'> {
   demandObject(argument, point);
   const { enteringFluid, capacity, power, cop } = point;
   demand(`${argument}.enteringFluid`, 'temperature', enteringFluid, ENTERING, 'a temperature in degF may have been given as degC');
