@@ -19,7 +19,7 @@ export interface StagedState {
   readonly levelShare: Fraction;
   /** Share of the time that the unit runs, at whatever level; longer by cycling where a loss by it was asked for [1]. */
   readonly runFraction: RunFraction;
-  /** Ground heat over ground heat at the highest level [1]. */
+  /** Ground heat over that at full output: at the level that draws most from the ground, which is the highest of a usual unit [1]. */
   readonly heatFraction: Fraction;
   /** Electric input, loss by starting included [W]. */
   readonly power: ElectricPower;
@@ -70,7 +70,7 @@ export function stagedState(
   // What joins at a level does so with the share; below the lowest level that is the unit itself.
   const between = (of: (state: Carried) => number): number => of(lower) + share * (of(upper) - of(lower));
   const steady = between(({ power }) => power);
-  const stretch = share > 0 && share < 1 ? 1 / cyclingFactor(levels[levelInUse] ?? {}, share as Fraction) : 1;
+  const stretch = share < 1 ? 1 / cyclingFactor(levels[levelInUse] ?? {}, share as Fraction) : 1;
   const lost = share * (upper.power - lower.power) * (stretch - 1);
   const metLoad = found < 0 ? upper.capacity : load;
   const ground = metLoad + (mode === 'heating' ? -steady : steady);
@@ -83,7 +83,7 @@ export function stagedState(
     levelInUse,
     levelShare: (levelInUse === 0 ? 1 : share) as Fraction,
     runFraction: runs as RunFraction,
-    heatFraction: (ground / stateAt(states, states.length - 1).groundHeat) as Fraction,
+    heatFraction: (ground / Math.max(...states.map((state) => state.groundHeat))) as Fraction,
     power: (steady + lost) as ElectricPower,
     cyclingPower: lost as ElectricPower,
     ...(load > 0 ? { cop: (metLoad / (steady + lost)) as Ratio } : {}),
@@ -101,12 +101,15 @@ function stateAt(states: readonly UnitState[], index: number): UnitState {
   return state;
 }
 
+/** A form of the loss with standing electricity grows beyond all bounds over the load where that goes to nothing [1]. */
+const LEAST_SHARE = 1e-12;
+
 /**
  * The factor on the COP of what starts and stops to reach a level, refused where it can be none.
  *
  * @param level - the level that is reached
- * @param share - of it that is wanted, above 0 and at most 1
- * @returns 1 where nothing is lost, or no loss was given [1]
+ * @param share - of it that is wanted, 0 to 1
+ * @returns 1 where nothing is lost, no loss was given, or less than 1e-12 is wanted, for which nothing starts [1]
  * @throws InputError for a factor below the share, with which the unit would run longer than always, or above 1
  * @example
  * ```ts @import.meta.vitest
@@ -118,8 +121,8 @@ function stateAt(states: readonly UnitState[], index: number): UnitState {
  * ```
  */
 export function cyclingFactor({ cyclingLoss }: Pick<UnitLevel, 'cyclingLoss'>, share: Fraction): Ratio {
-  demand('share', 'fraction', share, { above: 0, atMost: 1 });
-  if (cyclingLoss === undefined) return 1 as Ratio;
+  demand('share', 'fraction', share, { atLeast: 0, atMost: 1 });
+  if (cyclingLoss === undefined || share < LEAST_SHARE) return 1 as Ratio;
   const factor = cyclingLoss(share);
   // A unit that only loses by standing may come to its share but for a rounding.
   if (factor >= share * (1 - 1e-12) && factor <= 1) return factor;

@@ -101,7 +101,10 @@ export function unitsOnLoop({ enteringFluid, supplyTemperature, units, load, sha
     demand(`units.${String(index)}.sourceFlow`, 'flow', each.sourceFlow, { atLeast: 1e-6, atMost: 1 });
     return { unit: asStaged(each.unit), load: each.load };
   });
-  const loads = load === undefined ? ownLoads(staged.map((each) => each.load)) : sharedLoads(staged, { enteringFluid, supplyTemperature }, load, sharing);
+  const loads = load === undefined ? ownLoads(
+    staged.map((each) => each.load),
+    sharing,
+  ) : sharedLoads(staged, { enteringFluid, supplyTemperature }, load, sharing);
   const byUnit = staged.map(({ unit }, index) => unit.at(enteringFluid, loads[index] ?? (0 as Power), supplyTemperature));
   const sum = (of: (state: StagedState, index: number) => number): number => byUnit.reduce((total, state, index) => total + of(state, index), 0);
   const flowOf = (index: number): number => units[index]?.sourceFlow ?? 0;
@@ -121,7 +124,8 @@ export function unitsOnLoop({ enteringFluid, supplyTemperature, units, load, sha
   };
 }
 
-function ownLoads(loads: readonly (Power | undefined)[]): readonly Power[] {
+function ownLoads(loads: readonly (Power | undefined)[], sharing: LoadSharing | undefined): readonly Power[] {
+  if (sharing !== undefined) throw new InputError({ code: 'missing', argument: 'load', value: undefined, allowed: 'the load that the units share' });
   return loads.map((load, index) => {
     if (load !== undefined) return load;
     const argument = `units.${String(index)}.load`;

@@ -13,7 +13,7 @@ export interface ModeLedger {
   readonly coveredShare: Fraction;
   /** Time that the unit runs [s]. */
   readonly runTime: Time;
-  /** Time at its highest level in which the unit would draw the same heat from the ground; its running time, for one level without loss by cycling [s]. */
+  /** Time at full output in which the unit would draw the same heat from the ground; its running time, for one level without loss by cycling [s]. */
   readonly fullHeatTime: Time;
   /** Electricity of the unit [J]. */
   readonly unitElectricity: ElectricEnergy;

@@ -95,16 +95,19 @@ export class LevelMix {
   }
 
   /**
-   * Heat from the ground at the highest level.
+   * Heat from the ground at full output: at the level that draws most, which is the highest of a usual unit.
    *
    * @param entering - fluid that enters the unit [degC]
-   * @returns [W]
+   * @returns below 0 in cooling [W]
    */
   fullHeatAt(entering: number): number {
-    const table = this.#levels.at(-1)?.table;
-    if (table === undefined) return Number.NaN;
-    table.read(entering);
-    return this.#sign * table.capacity - table.power;
+    const sign = this.#sign;
+    let most = 0;
+    for (const { table } of this.#levels) {
+      table.read(entering);
+      most = Math.max(most, table.capacity - sign * table.power);
+    }
+    return sign * most;
   }
 
   #cycle(level: Level, load: number): void {
@@ -136,7 +139,7 @@ export class LevelMix {
     this.heatSlope = -(lower.powerSlope + share * (upper.powerSlope - lower.powerSlope) + shareSlope * more);
     this.levelShare = share;
     if (level.alternates) this.levelSpan = sign * span - more;
-    if (level.cyclingLoss !== undefined && share > 0) this.lost = share * more * (1 / cyclingFactor(level, share as Fraction) - 1);
+    if (level.cyclingLoss !== undefined) this.lost = share * more * (1 / cyclingFactor(level, share as Fraction) - 1);
     this.power = power + this.lost;
   }
 

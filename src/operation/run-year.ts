@@ -53,11 +53,11 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, supp
       enteringFluids[index] = step.entering - colder;
       leavingFluids[index] = step.leaving - colder;
       runShares[index] = step.runFraction * step.stretch;
-      groundHeats[index] = step.runFraction * step.runningHeat;
+      groundHeats[index] = step.meanHeat;
       unitPowers[index] = step.runFraction * step.power;
       pumpPowers[index] = step.runFraction * step.circulation;
       unmetLoads[index] = step.unmet;
-      lastHeat = (step.runFraction * step.runningHeat) / pipeLength;
+      lastHeat = step.meanHeat / pipeLength;
       if (step.manyStates) manyStates += 1;
       if (mix !== undefined) followLevels(step, mix, course, index, endOfRun, pipeLength);
       else if (course.heatShares !== runShares) course.heatShares[index] = step.runFraction;

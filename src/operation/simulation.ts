@@ -103,7 +103,7 @@ export interface Course {
   readonly walls: Float64Array;
   /** Share of the step that the unit runs [1]. */
   readonly runShares: Float64Array;
-  /** Ground heat of the unit over that at its highest level; of a unit of one level without loss by cycling, the run shares [1]. */
+  /** Ground heat of the unit over that at full output; of a unit of one level without loss by cycling, the run shares [1]. */
   readonly heatShares: Float64Array;
   /** Heat taken from the ground, given to it below 0, the mean over the step [W]. */
   readonly groundHeats: Float64Array;

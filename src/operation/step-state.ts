@@ -23,6 +23,8 @@ export class StepState {
   stretch = 0.5;
   /** Heat from the ground while the unit runs. */
   runningHeat = 0.5;
+  /** Heat from the ground, the mean over the step. */
+  meanHeat = 0.5;
   /** Electric input of the unit over the run fraction. */
   power = 0.5;
   /** Electric input of the circulator over the run fraction. */
@@ -86,7 +88,7 @@ export class StepState {
         heatSlope = mix.heatSlope;
         fraction = mix.fraction;
         fractionSlope = mix.fractionSlope;
-        unmet = sign * mix.unmet;
+        unmet = load > 0 ? mix.unmet : 0 - mix.unmet;
         power = mix.power;
         stretch = mix.stretch;
       }
@@ -95,24 +97,27 @@ export class StepState {
     if (circulation !== undefined) {
       // The circulator warms the fluid by hundredths of a kelvin; its power may be read beside that.
       circulation.read(entering - heat * halfRange);
-      pumpPower = circulation.value * stretch;
+      pumpPower = circulation.value;
     }
     const running = heat - pumpPower * circulatorHeat;
+    // Where a run is longer by cycling, the circulator warms the fluid for longer.
+    const warmed = (stretch - 1) * fraction * pumpPower * circulatorHeat;
     const meanFluid = entering - running * halfRange;
     const meanSlope = 1 - heatSlope * halfRange;
     resistance.read(meanFluid);
     this.film = resistance.value;
     const inWay = fraction * this.stepRise + resistance.value;
     const inWaySlope = fractionSlope * this.stepRise + resistance.slope * meanSlope;
-    this.residual = meanFluid - this.rest + running * inWay * this.perLength;
+    this.residual = meanFluid - this.rest + (running * inWay - warmed * this.stepRise) * this.perLength;
     this.slope = meanSlope + (heatSlope * inWay + running * inWaySlope) * this.perLength;
     this.leaving = entering - 2 * heat * halfRange;
     this.meanFluid = meanFluid;
     this.runFraction = fraction;
     this.stretch = stretch;
     this.runningHeat = running;
+    this.meanHeat = fraction * running - warmed;
     this.power = power;
-    this.circulation = pumpPower;
+    this.circulation = pumpPower * stretch;
     this.unmet = unmet;
   }
 
