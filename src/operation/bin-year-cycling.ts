@@ -1,4 +1,4 @@
-import { demandChoice, demandObject, locate } from '../errors/index.js';
+import { demand, demandChoice, demandObject } from '../errors/index.js';
 import { en14825PartLoadFactor, partLoadFactor } from '../heat-pump/index.js';
 import type { Fraction, Ratio, RunFraction, Shape } from '../units/index.js';
 
@@ -8,7 +8,7 @@ import type { Fraction, Ratio, RunFraction, Shape } from '../units/index.js';
  * - `degradation`, AHRI 210/240: the unit runs longer than load over capacity.
  * - `load share`, EN 14825: a part of the full electric input is drawn whenever the unit is not at full load.
  */
-export type CyclingLoss =
+export type PartLoadForm =
   | {
       readonly form: 'degradation';
       /** Share of its COP that the unit loses towards no load, 0 to 0.5; 0.10 to 0.15 is common on a ground loop [1]. */
@@ -20,8 +20,8 @@ export type CyclingLoss =
       readonly loadShare: Fraction;
     };
 
-/** Shape of {@link CyclingLoss}. */
-export const cyclingLossShape: Shape<CyclingLoss> = {
+/** Shape of {@link PartLoadForm}. */
+export const partLoadFormShape: Shape<PartLoadForm> = {
   by: 'form',
   oneOf: { degradation: { degradation: 'fraction' }, 'load share': { loadShare: 'fraction' } },
 };
@@ -33,19 +33,18 @@ export interface CyclingFactor {
 }
 
 /** The loss at a load, or none. */
-export function cyclingAt(cycling: CyclingLoss | undefined, loadRatio: Fraction): CyclingFactor {
+export function cyclingAt(cycling: PartLoadForm | undefined, loadRatio: Fraction): CyclingFactor {
   if (cycling === undefined) return { factor: 1 as Ratio, runFraction: loadRatio as number as RunFraction };
-  return locate('cycling', () => {
-    if (cycling.form === 'degradation') return partLoadFactor({ loadRatio, degradation: cycling.degradation });
-    // The extra input comes with a pause as well as with a run, so the run is no longer for it.
-    return { factor: en14825PartLoadFactor({ loadRatio, loadShare: cycling.loadShare }), runFraction: loadRatio as number as RunFraction };
-  });
+  if (cycling.form === 'degradation') return partLoadFactor({ loadRatio, degradation: cycling.degradation });
+  // The extra input comes with a pause as well as with a run, so the run is no longer for it.
+  return { factor: en14825PartLoadFactor({ loadRatio, loadShare: cycling.loadShare }), runFraction: loadRatio as number as RunFraction };
 }
 
-/** Refuses a loss of no form, before a load is looked at. */
-export function demandCycling(cycling: CyclingLoss | undefined): void {
+/** Refuses a loss that no unit has. */
+export function demandCycling(cycling: PartLoadForm | undefined): void {
   if (cycling === undefined) return;
   demandObject('cycling', cycling);
   demandChoice('cycling.form', cycling.form, ['degradation', 'load share']);
-  cyclingAt(cycling, 1 as Fraction);
+  if (cycling.form === 'degradation') demand('cycling.degradation', 'fraction', cycling.degradation, { atLeast: 0, atMost: 0.5 });
+  else demand('cycling.loadShare', 'fraction', cycling.loadShare, { atLeast: 0.5, atMost: 1 });
 }

@@ -7,6 +7,8 @@ import type { Shape, Temperature } from '../units/index.js';
 export interface FluidBin extends WeatherBin {
   /** Fluid entering the heat pump, −40 to 60; not looked at where there is no load [degC]. */
   readonly enteringFluid: Temperature;
+  /** Temperature supplied to the load, −50 to 150; only for a unit of several levels whose maps ask for it [degC]. */
+  readonly supplyTemperature?: Temperature;
 }
 
 /** Fluid that enters the heat pump at an outdoor temperature. */
@@ -28,7 +30,10 @@ export interface FluidLineInput {
 }
 
 /** Shape of {@link FluidBin}. */
-export const fluidBinShape: Shape<FluidBin> = /* @__PURE__ */ joinedShape(weatherBinShape, { enteringFluid: 'temperature' });
+export const fluidBinShape: Shape<FluidBin> = /* @__PURE__ */ joinedShape(weatherBinShape, {
+  enteringFluid: 'temperature',
+  supplyTemperature: { optional: 'temperature' },
+});
 
 /** Shape of {@link FluidLineInput}. */
 export const fluidLineInputShape: Shape<FluidLineInput> = {

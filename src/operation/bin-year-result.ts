@@ -12,7 +12,7 @@ export interface YearBin extends FluidBin {
   readonly unmet: Power;
   /** Share of the time that the unit runs. */
   readonly runFraction: RunFraction;
-  /** Capacity at the entering fluid; absent where the unit has nothing to do [W]. */
+  /** Capacity at the entering fluid; absent where the unit has nothing to do, and of a unit of several levels [W]. */
   readonly capacity?: Power;
   /** COP while running steadily; absent where the unit has nothing to do [1]. */
   readonly cop?: Ratio;

@@ -1,9 +1,9 @@
 import { type EnergySignature, loadAt } from '../building/index.js';
 import { demand, demandChoice, demandCount, demandObject, InputError, locate } from '../errors/index.js';
-import { type PerformanceMap, seasonalPerformance } from '../heat-pump/index.js';
+import { type PerformanceMap, seasonalPerformance, type StagedUnit } from '../heat-pump/index.js';
 import type { ElectricEnergy, ElectricPower, Energy, Fraction, Time } from '../units/index.js';
 import { beyondRating, idleBin, runningBin } from './bin-year-bin.js';
-import { type CyclingLoss, demandCycling } from './bin-year-cycling.js';
+import { type PartLoadForm, demandCycling } from './bin-year-cycling.js';
 import { demandWeather, ENTERING, type FluidBin } from './bin-year-fluid.js';
 import type { BinYearResult, YearBin } from './bin-year-result.js';
 
@@ -13,10 +13,10 @@ export interface BinYearInput {
   readonly signature: EnergySignature;
   /** Bins with their entering fluid, 1 to 1000 in any order: of a season, or month by month each with its own fluid. */
   readonly bins: readonly FluidBin[];
-  /** The unit in the same mode. */
-  readonly unit: PerformanceMap;
-  /** Loss below full load; none when left out. */
-  readonly cycling?: CyclingLoss;
+  /** The unit in the same mode: of one level, or of several levels or speeds with whatever loss by cycling it has. */
+  readonly unit: PerformanceMap | StagedUnit;
+  /** Loss of a unit of one level below full load; none when left out. */
+  readonly cycling?: PartLoadForm;
   /** Electric input of the loop pump while the unit runs, 0 to 1e6; none when left out [W]. */
   readonly pumpPower?: ElectricPower;
   /** Heat over electricity of the auxiliary heater, 0.5 to 1; 1 when left out [1]. */
@@ -70,23 +70,35 @@ export interface BinYearInput {
  * expect(year.performance.boundaries.map(({ boundary }) => boundary)).toEqual(['H1', 'H2', 'H3', 'H4']);
  * ```
  */
-export function binYear({ signature, bins, unit, cycling, pumpPower, auxiliaryEfficiency }: BinYearInput): BinYearResult {
+export function binYear(input: BinYearInput): BinYearResult {
+  const { signature, bins, unit, cycling } = input;
+  const { pumpPower = 0, auxiliaryEfficiency = 1 }: { readonly pumpPower?: number; readonly auxiliaryEfficiency?: number } = input;
   demandCount('bins', bins, 1, 1000);
   demandObject('signature', signature);
   demandObject('unit', unit);
   demandChoice('signature.mode', signature.mode, ['heating', 'cooling']);
   demandMode(signature, unit);
-  const efficiency: number = auxiliaryEfficiency ?? 1;
-  const pump: number = pumpPower ?? 0;
-  demand('pumpPower', 'electric power', pump, { atLeast: 0, atMost: 1e6 });
-  demand('auxiliaryEfficiency', 'fraction', efficiency, { atLeast: 0.5, atMost: 1 });
+  demand('pumpPower', 'electric power', pumpPower, { atLeast: 0, atMost: 1e6 });
+  demand('auxiliaryEfficiency', 'fraction', auxiliaryEfficiency, { atLeast: 0.5, atMost: 1 });
   demandCycling(cycling);
+  if (cycling !== undefined && 'levels' in unit) {
+    throw new InputError({
+      code: 'impossible',
+      argument: 'cycling',
+      value: cycling.form,
+      allowed: 'none with a unit of several levels, which has its own',
+    });
+  }
   const parts = bins.map((bin, index): YearBin => {
     const argument = `bins.${String(index)}`;
     demandWeather(argument, bin);
-    demand(`${argument}.enteringFluid`, 'temperature', bin.enteringFluid, ENTERING);
-    const load = loadAt(signature, bin.outdoor);
-    return load === 0 || bin.time === 0 ? idleBin(bin, load) : locate(argument, () => runningBin(bin, load, unit, cycling, pump));
+    const { outdoor, time, enteringFluid, supplyTemperature } = bin;
+    demand(`${argument}.enteringFluid`, 'temperature', enteringFluid, ENTERING);
+    if (supplyTemperature !== undefined) demand(`${argument}.supplyTemperature`, 'temperature', supplyTemperature, { atLeast: -50, atMost: 150 });
+    // Whatever else a caller hangs on a bin is not carried along.
+    const own: FluidBin = { outdoor, time, enteringFluid, ...(supplyTemperature !== undefined && { supplyTemperature }) };
+    const load = loadAt(signature, outdoor);
+    return load === 0 || time === 0 ? idleBin(own, load) : locate(argument, () => runningBin(own, load, unit, cycling, pumpPower));
   });
   const over = (of: (part: YearBin) => number): number => parts.reduce((sum, part) => sum + part.time * of(part), 0);
   demand(
@@ -101,7 +113,8 @@ export function binYear({ signature, bins, unit, cycling, pumpPower, auxiliaryEf
   const unmetEnergy = over(({ unmet }) => unmet) as Energy;
   const unitElectricity = over(({ unitPower }) => unitPower) as ElectricEnergy;
   const circulatorElectricity = over(({ circulator }) => circulator) as ElectricEnergy;
-  const auxiliary = mode === 'heating' ? { auxiliaryEnergy: unmetEnergy, auxiliaryElectricity: (unmetEnergy / efficiency) as ElectricEnergy } : {};
+  const auxiliary =
+    mode === 'heating' ? { auxiliaryEnergy: unmetEnergy, auxiliaryElectricity: (unmetEnergy / auxiliaryEfficiency) as ElectricEnergy } : {};
   const metEnergy = over(({ load, unmet }) => load - unmet) as Energy;
   const { findings, ...performance } = seasonalPerformance({
     mode,
@@ -128,7 +141,15 @@ export function binYear({ signature, bins, unit, cycling, pumpPower, auxiliaryEf
   };
 }
 
-function demandMode({ mode }: EnergySignature, unit: PerformanceMap): void {
+function demandMode({ mode }: EnergySignature, unit: PerformanceMap | StagedUnit): void {
+  if (typeof unit.at !== 'function') {
+    throw new InputError({
+      code: 'missing',
+      argument: 'unit.at',
+      value: undefined,
+      allowed: 'a unit as a performance map or a unit of several levels',
+    });
+  }
   if (unit.mode === mode) return;
   throw new InputError({ code: 'impossible', argument: 'unit.mode', value: unit.mode, allowed: `a unit in ${mode}, as the building` });
 }

@@ -77,7 +77,7 @@ export {
   type FluidLineInput,
   type FluidPlace,
 } from './bin-year-fluid.js';
-export { cyclingLossShape, type CyclingLoss } from './bin-year-cycling.js';
+export { partLoadFormShape, type PartLoadForm } from './bin-year-cycling.js';
 export { binYear, type BinYearInput } from './bin-year.js';
 export { binYearShape, yearBinShape, type BinYear, type BinYearResult, type YearBin } from './bin-year-result.js';
 export { monthOfSeasonShape, seasonOf, seasonOptionsShape, type MonthOfSeason, type Season, type SeasonOptions } from './season-of.js';

@@ -47,7 +47,7 @@ export const monthOfSeasonShape: Shape<MonthOfSeason> = { month: 'count', heatin
 /**
  * Seasonal performance of a simulated year at its boundaries, in heating and in cooling, over the year and by month.
  *
- * Heat that the unit does not meet is an electric auxiliary's. The simulation knows no loss by cycling: take a factor from it as that of steady running.
+ * Heat that the unit does not meet is an electric auxiliary's. Loss by cycling counts where the simulated unit was given one.
  * Where the load side's own electricity is metered or known for the whole season, divide it by the running time for `loadSidePower`.
  *
  * @param year - a year that `simulate` followed, driven by loads of the building
@@ -59,7 +59,7 @@ export const monthOfSeasonShape: Shape<MonthOfSeason> = { month: 'count', heatin
  * ```ts @import.meta.vitest
  * const { electricWatts, electricKilowattHours, fraction, hours, kilowattHours } = await import('../units/index.js');
  * const nothing = { energy: kilowattHours(0), metEnergy: kilowattHours(0), unmetEnergy: kilowattHours(0), groundEnergy: kilowattHours(0), runTime: hours(0) };
- * const unused = { coveredShare: fraction(1), unitElectricity: electricKilowattHours(0), circulatorElectricity: electricKilowattHours(0) };
+ * const unused = { fullHeatTime: hours(0), coveredShare: fraction(1), unitElectricity: electricKilowattHours(0), circulatorElectricity: electricKilowattHours(0) };
  * const cooling = { ...nothing, ...unused };
  * const heating = {
  *   ...cooling,
@@ -76,9 +76,11 @@ export const monthOfSeasonShape: Shape<MonthOfSeason> = { month: 'count', heatin
 export function seasonOf(year: SimulatedYear, options: SeasonOptions = {}): Season {
   demandObject('year', year);
   demandObject('options', options);
+  const { gridEfficiency } = options;
   const { loadSidePower = 0, auxiliaryEfficiency = 1 }: { readonly loadSidePower?: number; readonly auxiliaryEfficiency?: number } = options;
   demand('loadSidePower', 'electric power', loadSidePower, { atLeast: 0, atMost: 1e6 });
   demand('auxiliaryEfficiency', 'fraction', auxiliaryEfficiency, { atLeast: 0.5, atMost: 1 });
+  if (gridEfficiency !== undefined) demand('gridEfficiency', 'fraction', gridEfficiency, { atLeast: 0.2, atMost: 1 });
   const of = (path: string, mode: 'heating' | 'cooling', ledger: ModeLedger): SeasonalPerformanceResult =>
     locate(path, () => {
       demandObject(mode, ledger);
@@ -96,15 +98,21 @@ export function seasonOf(year: SimulatedYear, options: SeasonOptions = {}): Seas
           ...(mode === 'heating'
             ? { auxiliaryEnergy: unmetEnergy, auxiliaryElectricity: (unmetEnergy / auxiliaryEfficiency) as ElectricEnergy }
             : {}),
-          ...(mode === 'heating' && options.gridEfficiency !== undefined ? { gridEfficiency: options.gridEfficiency } : {}),
+          ...(mode === 'heating' && gridEfficiency !== undefined ? { gridEfficiency } : {}),
         }),
       );
     });
-  const months = year.months?.map(({ month, heating, cooling }, index): MonthOfSeason => {
+  const heating = of('year', 'heating', year.heating);
+  const cooling = of('year', 'cooling', year.cooling);
+  const months = year.months?.map((each, index): MonthOfSeason => {
     const path = `year.months.${String(index)}`;
-    return { month, heating: withoutFindings(of(path, 'heating', heating)), cooling: withoutFindings(of(path, 'cooling', cooling)) };
+    return {
+      month: each.month,
+      heating: withoutFindings(of(path, 'heating', each.heating)),
+      cooling: withoutFindings(of(path, 'cooling', each.cooling)),
+    };
   });
-  return { heating: of('year', 'heating', year.heating), cooling: of('year', 'cooling', year.cooling), ...(months && { months }) };
+  return { heating, cooling, ...(months && { months }) };
 }
 
 /** A month alone says little about a plant. */
