@@ -18,8 +18,6 @@ interface Level {
  * Film and fluid range see the mean heat of the two levels of a mix, since the load decides how long each runs; `levelSpan` is what they lie apart by.
  */
 export class LevelMix {
-  /** Fluid that enters the unit, as read last [degC]. */
-  entering = 0.5;
   /** Heat from the ground while the unit runs. */
   heat = 0.5;
   /** Its change [W/K]. */
@@ -40,6 +38,9 @@ export class LevelMix {
   levelShare = 0.5;
   /** Heat from the ground at the upper level less that at the lower, where both are run; else 0. */
   levelSpan = 0.5;
+  /** Fluid as read last, and the highest level that was read there. */
+  #entering = 0.5;
+  #used = 0;
   readonly #levels: readonly Level[];
   readonly #sign: number;
 
@@ -75,14 +76,18 @@ export class LevelMix {
    */
   read(entering: number, load: number): void {
     const levels = this.#levels;
+    const count = levels.length;
     let lower: Level | undefined;
-    this.entering = entering;
+    this.#entering = entering;
     this.lost = 0;
     this.stretch = 1;
     this.unmet = 0;
     this.levelShare = 1;
     this.levelSpan = 0;
-    for (const level of levels) {
+    for (let index = 0; index < count; index += 1) {
+      const level = levels[index];
+      if (level === undefined) break;
+      this.#used = index;
       level.table.read(entering);
       if (load < level.table.capacity) {
         if (lower === undefined) this.#cycle(level, load);
@@ -95,16 +100,17 @@ export class LevelMix {
   }
 
   /**
-   * Heat from the ground at full output: at the level that draws most, which is the highest of a usual unit.
+   * Heat from the ground at full output: at the level that draws most, which is the highest of a usual unit; at the fluid read last.
    *
-   * @param entering - fluid that enters the unit [degC]
    * @returns below 0 in cooling [W]
    */
-  fullHeatAt(entering: number): number {
+  fullHeat(): number {
     const sign = this.#sign;
     let most = 0;
-    for (const { table } of this.#levels) {
-      table.read(entering);
+    for (let index = 0; index < this.#levels.length; index += 1) {
+      const table = this.#levels[index]?.table;
+      if (table === undefined) break;
+      if (index > this.#used) table.read(this.#entering);
       most = Math.max(most, table.capacity - sign * table.power);
     }
     return sign * most;

@@ -92,7 +92,7 @@ function followLevels(step: StepSolver, mix: LevelMix, course: Course, index: nu
     leavingFluids[index] = (leavingFluids[index] ?? 0) + step.leavingBeyond(levelSpan, levelShare) - end;
   }
   cyclingPowers[index] = step.runFraction * mix.lost;
-  heatShares[index] = step.runFraction * (mix.heat / mix.fullHeatAt(mix.entering));
+  heatShares[index] = step.runFraction * (mix.heat / mix.fullHeat());
 }
 
 /** Room for the steps of a year; with several levels, ground heat and running time are two things. */
