@@ -37,4 +37,41 @@ export const BUILDING_REFERENCES = {
     seen: 'original',
     at: 'tests/fixtures/load-weather-checks.csv',
   },
+  burchChristensen2007: {
+    cite: 'J. Burch and C. Christensen, Towards development of an algorithm for mains water temperature, Proceedings of the ASES annual conference, 2007: offset 6 °F, amplitude about 0.4 of the air’s; slopes and lag recalled',
+    seen: 'quoted',
+    at: 'abstract at osti.gov/scitech/biblio/981988, with offset and amplitude only',
+  },
+  eu814of2013: {
+    cite: 'Commission Regulation (EU) No 814/2013, Annex III, table 1: load profiles of water heaters, profile M of 5.845 kWh a day',
+    seen: 'from memory',
+  },
+  hseHsg274: {
+    cite: 'Health and Safety Executive, HSG274 part 2, Legionnaires’ disease: hot water stored at about 60 °C and at 50 °C at the outlets; growth between 20 and 45 °C',
+    seen: 'quoted',
+    at: 'legionella.io/topics/temperature-control',
+  },
+  changePointModels: {
+    cite: 'D. Ruch and D. E. Claridge, A four-parameter change-point model for predicting energy consumption in commercial buildings, Journal of Solar Energy Engineering 114, 1992: generalises the three-parameter line, with errors of its parameters',
+    seen: 'quoted',
+    at: 'asmedigitalcollection.asme.org/solarenergyengineering, abstract; the equations are our own derivation',
+  },
+  knebel1983: {
+    cite: 'D. E. Knebel, Simplified energy analysis using the modified bin method, ASHRAE, 1983: load lines from mean gains for each part of the day',
+    seen: 'from memory',
+  },
+  irishDegreeDays: {
+    cite: 'Met Éireann, degree days from daily highest and lowest temperature, four cases',
+    seen: 'quoted',
+    at: 'met.ie/climate/data03.asp',
+  },
+  gradtage2006: {
+    cite: 'Station tables of degree days for 2006, heating days below 12 °C counted up to 20 °C',
+    seen: 'quoted',
+    at: 'ruhstorf-wetter.de/gradtage-2006.html',
+  },
+  iso13790: {
+    cite: 'ISO 13790:2008, Energy performance of buildings, table of heat capacity by class: 80, 110, 165, 260 and 370 kJ/K for each square metre of floor',
+    seen: 'from memory',
+  },
 } as const;

@@ -18,6 +18,7 @@ export const SITUATIONS = [
   'refrigerant',
   'oven-drying',
   'pipe-fusion',
+  'hot-water',
 ] as const;
 
 /** A safety notice: when it is shown, what it says, and what it rests on. Notices can be added to, never switched off. */
@@ -141,5 +142,17 @@ export const NOTICES: readonly Notice[] = [
     situation: 'refrigerant',
     source: 'common practice',
     text: 'Work on the refrigerant circuit needs a certified technician.',
+  },
+  {
+    code: 'legionella',
+    situation: 'hot-water',
+    source: 'hseHsg274',
+    text: 'Legionella multiply in warm standing water, most between 20 and 45 °C (68 and 113 °F), and kill by the spray of a shower. Guidance commonly asks for storage at 60 °C (140 °F) and 50 °C (122 °F) at the taps. The local code decides; unused pipes and lukewarm preheat tanks need a look of their own.',
+  },
+  {
+    code: 'scalding',
+    situation: 'hot-water',
+    source: 'common practice',
+    text: 'Water hot enough against legionella scalds: at 60 °C (140 °F) within seconds, children and old people sooner. Where the local code asks for it, a mixing valve guards the taps. Tanks under pressure need their safety valve and expansion; piping, valves and any heater in the tank belong to licensed trades.',
   },
 ];
