@@ -4,11 +4,11 @@ import type { DayOfYear, Temperature, TemperatureDifference } from '../units/ind
 import type { ColdWater } from './cold-water.js';
 import { COLD } from './hot-water.data.js';
 
-/** 6 degF above the air, on the mean [K]. */
-const OFFSET = 10 / 3;
+/** Above the air on the mean: 6 degF, 10/3 K [K]. */
+const OFFSET = 3.3333333333333335;
 
-/** Where the two lines of the form are told from, 44 degF [degC]. */
-const CENTRE = 20 / 3;
+/** Where the two lines of the form are told from: 44 degF, 20/3 degC [degC]. */
+const CENTRE = 6.666666666666667;
 
 /**
  * Cold water from the yearly wave of the air, after Burch and Christensen: a stand-in where nobody has held a thermometer under the tap.
