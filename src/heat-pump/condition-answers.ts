@@ -1,12 +1,12 @@
 import { demand, InputError } from '../errors/index.js';
-import type { Conductance, Ratio, Temperature } from '../units/index.js';
+import type { Conductance, ElectricPower, Power, Ratio, Temperature } from '../units/index.js';
 import type { UnitSurfaces } from './condition-belief.js';
 import type { ConditionMap } from './condition-map.js';
 import type { LoadSideKind } from './condition-point.js';
 import { sliceOf } from './condition-slice.js';
 import type { ConditionTable } from './condition-rows.js';
 import type { ConditionState, UnitConditions } from './condition-state.js';
-import { EXTRAPOLATED, unitState } from './unit-curves.js';
+import { EXTRAPOLATED } from './unit-curves.js';
 import { type Span, spansOf } from './unit-surface.js';
 
 /** Everything of a map but what to look at in it. */
@@ -16,17 +16,27 @@ export function answersOf(side: LoadSideKind, surfaces: UnitSurfaces): Omit<Cond
   const [coldest, warmest] = [rows[0]?.loadSide ?? 0, rows.at(-1)?.loadSide ?? 0];
   const [least, greatest] = [table.layers[0]?.flowRatio ?? 1, table.layers.at(-1)?.flowRatio ?? 1];
   const sign = mode === 'heating' ? -1 : 1;
-  const state = (enteringFluid: number, loadSide: number, flowRatio: number): ConditionState => {
+  const stateAt = (enteringFluid: number, loadSide: number, flowRatio: number): ConditionState => {
     const heat = capacity(enteringFluid, loadSide, flowRatio);
     const electricity = power(enteringFluid, loadSide, flowRatio);
-    return {
-      ...unitState(mode, enteringFluid, { value: heat.value, slope: heat.byEntering }, { value: electricity.value, slope: electricity.byEntering }),
-      ...(side === 'not stated' ? {} : { loadSide: loadSide as Temperature }),
+    const state = {
+      enteringFluid: enteringFluid as Temperature,
+      capacity: heat.value as Power,
+      power: electricity.value as ElectricPower,
+      cop: (heat.value / electricity.value) as Ratio,
+      groundHeat: (heat.value + sign * electricity.value) as Power,
+      capacitySlope: heat.byEntering as Conductance,
+      powerSlope: electricity.byEntering as Conductance,
+      groundHeatSlope: (heat.byEntering + sign * electricity.byEntering) as Conductance,
+      loadSide: loadSide as Temperature,
       flowRatio: flowRatio as Ratio,
       capacityByLoadSide: heat.byLoadSide as Conductance,
       powerByLoadSide: electricity.byLoadSide as Conductance,
       groundHeatByLoadSide: (heat.byLoadSide + sign * electricity.byLoadSide) as Conductance,
     };
+    if (side !== 'not stated') return state;
+    const { loadSide: _, ...unstated } = state;
+    return unstated;
   };
   const loadSideOf = (loadSide: Temperature | undefined): number => {
     if (loadSide === undefined && rows.length === 1) return coldest;
@@ -43,14 +53,14 @@ export function answersOf(side: LoadSideKind, surfaces: UnitSurfaces): Omit<Cond
     const place = loadSideOf(loadSide);
     const { lowest, highest } = spansOf(table, place).usable;
     demand('enteringFluid', 'temperature', enteringFluid, { atLeast: lowest, atMost: highest }, BEYOND);
-    return state(enteringFluid, place, flowOf(flowRatio));
+    return stateAt(enteringFluid, place, flowOf(flowRatio));
   };
   const nominal = Math.min(Math.max(1, least), greatest);
   return {
     mode,
     side,
     points: table.layers.flatMap((layer) =>
-      layer.rows.flatMap(({ ratings, loadSide }) => ratings.map(({ enteringFluid }) => state(enteringFluid, loadSide, layer.flowRatio))),
+      layer.rows.flatMap(({ ratings, loadSide }) => ratings.map(({ enteringFluid }) => stateAt(enteringFluid, loadSide, layer.flowRatio))),
     ),
     ...(side === 'not stated' ? {} : { loadSides: { lowest: coldest as Temperature, highest: warmest as Temperature } }),
     flowRatios: { leastFlowRatio: least as Ratio, greatestFlowRatio: greatest as Ratio },
@@ -59,12 +69,12 @@ export function answersOf(side: LoadSideKind, surfaces: UnitSurfaces): Omit<Cond
     at,
     slice: ({ loadSide, flowRatio }) => {
       const [place, flow] = [loadSideOf(loadSide), flowOf(flowRatio)];
-      return sliceOf(mode, table, place, (enteringFluid) => state(enteringFluid, place, flow));
+      return sliceOf(mode, table, place, (enteringFluid) => stateAt(enteringFluid, place, flow));
     },
     continuedAt: (enteringFluid, loadSide) => {
       demand('enteringFluid', 'temperature', enteringFluid, { atLeast: -1000, atMost: 1000 });
       demand('loadSide', 'temperature', loadSide, { atLeast: -1000, atMost: 1000 });
-      return state(enteringFluid, loadSide, nominal);
+      return stateAt(enteringFluid, loadSide, nominal);
     },
   };
 }

@@ -85,7 +85,7 @@ function besideEachOther(
  * const points = [[-5, 35, 4], [5, 35, 5], [0, 45, 3.4], [5, 45, 3.9]].map(([entering = 0, supply = 0, cop = 0]) => (
  *   { enteringFluid: celsius(entering), supplyTemperature: celsius(supply), capacity: kilowatts(8 + 0.2 * entering), cop: ratio(cop) }));
  * const map = conditionMap({ mode: 'heating', points });
- * const found = conditionFindings(map, { enteringFluid: celsius(-4), loadSide: celsius(46) });
+ * const found = conditionFindings(map, { enteringFluid: celsius(-1), loadSide: celsius(46) });
  * expect(found.map(({ code }) => code)).toEqual(['load-side-extrapolated', 'map-extrapolated']);
  * ```
  */

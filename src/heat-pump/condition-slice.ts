@@ -2,13 +2,12 @@ import { demand } from '../errors/index.js';
 import type { Temperature } from '../units/index.js';
 import type { ConditionTable } from './condition-rows.js';
 import { mapFindings } from './findings.js';
-import { levelled } from './levelled.js';
 import type { PerformanceMap } from './performance-map.js';
-import { EXTRAPOLATED, unitState } from './unit-curves.js';
+import { unitState } from './unit-curves.js';
 import type { UnitState } from './unit-state.js';
 import { spansOf } from './unit-surface.js';
 
-/** The unit over the entering fluid alone, from its states at one load side and flow. */
+/** The unit over the entering fluid alone, from its states at one load side and flow; beyond the table they level off by themselves. */
 export function sliceOf(
   mode: 'heating' | 'cooling',
   table: ConditionTable,
@@ -16,9 +15,9 @@ export function sliceOf(
   stateAt: (enteringFluid: number) => UnitState,
 ): PerformanceMap {
   const { rated, usable } = spansOf(table, loadSide);
-  const plain = (enteringFluid: number, place: number = enteringFluid, fading = 1): UnitState => {
-    const { capacity, power, capacitySlope, powerSlope } = stateAt(place);
-    return unitState(mode, enteringFluid, { value: capacity, slope: fading * capacitySlope }, { value: power, slope: fading * powerSlope });
+  const plain = (enteringFluid: number): UnitState => {
+    const { capacity, power, capacitySlope, powerSlope } = stateAt(enteringFluid);
+    return unitState(mode, enteringFluid, { value: capacity, slope: capacitySlope }, { value: power, slope: powerSlope });
   };
   const at = (enteringFluid: Temperature): UnitState => {
     demand('enteringFluid', 'temperature', enteringFluid, { atLeast: usable.lowest, atMost: usable.highest }, BEYOND);
@@ -26,7 +25,7 @@ export function sliceOf(
   };
   const knots = table.layers.flatMap(({ rows }) => rows.flatMap(({ ratings }) => ratings.map(({ enteringFluid }) => enteringFluid)));
   const within = [...new Set(knots)].filter((place) => place >= rated.lowest && place <= rated.highest).sort((a, b) => a - b);
-  const points = within.map((place) => plain(place));
+  const points = within.map(plain);
   return {
     mode,
     points,
@@ -39,8 +38,7 @@ export function sliceOf(
     at,
     continuedAt: (enteringFluid) => {
       demand('enteringFluid', 'temperature', enteringFluid, { atLeast: -1000, atMost: 1000 });
-      const { place, fading } = levelled(enteringFluid, usable.lowest + EXTRAPOLATED, usable.highest - EXTRAPOLATED);
-      return plain(enteringFluid, place, fading);
+      return plain(enteringFluid);
     },
     findings: mapFindings(mode, points),
   };

@@ -2,8 +2,8 @@ import { demand } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { Fraction, Power, Ratio, Shape, Temperature, TemperatureDifference } from '../units/index.js';
 import type { ConditionMap } from './condition-map.js';
-import { emitterOutput, type EmitterRating, emitterRatingShape, LEAST_EXCESS } from './emitter.js';
-import { type RequiredSupply, requiredSupply } from './emitter-supply.js';
+import { emitterOutput, type EmitterRating, emitterRatingShape, LEAST_EXCESS, readEmitter } from './emitter.js';
+import { type RequiredSupply, requiredSupply, suppliedExcess } from './emitter-supply.js';
 import { EXTRAPOLATED } from './unit-curves.js';
 
 /** What {@link checkEmitters} needs. */
@@ -55,7 +55,7 @@ export interface EmitterCheck extends RequiredSupply {
   readonly emittedHeat: Power;
   /** The same over the load, at most 1 [1]. */
   readonly metShare: Fraction;
-  /** As it is; with a quarter, a half and the whole of emitters more; with a tenth, two tenths and three tenths of the load less. */
+  /** As it is; with a quarter, a half and the whole of emitters more; with a tenth, two tenths and three tenths of the load less. One whose return would not stay above the room is left out. */
   readonly alternatives: readonly EmitterAlternative[];
   /** `emitter-short` where the load is not met. */
   readonly findings: readonly Finding[];
@@ -101,6 +101,7 @@ const SHORT = 1e-9;
 export function checkEmitters({ rating, load, indoor, waterSpread, availableSupply }: EmitterCheckInput, unit?: EmitterCheckUnit): EmitterCheck {
   const needed = requiredSupply({ rating, load, indoor, waterSpread });
   demand('availableSupply', 'temperature', availableSupply, { atLeast: indoor + 2 * LEAST_EXCESS, atMost: 100 });
+  const emitter = readEmitter(rating);
   const emitted = heatAtFlow(rating, indoor, availableSupply, waterSpread / load);
   const short = needed.requiredSupply > availableSupply && emitted < load * (1 - SHORT);
   const metShare = (short ? emitted / load : 1) as Fraction;
@@ -109,12 +110,15 @@ export function checkEmitters({ rating, load, indoor, waterSpread, availableSupp
     ...needed,
     emittedHeat: emitted as Power,
     metShare,
-    alternatives: COMPARED.map(([outputFactor, loadFactor]) => {
-      const larger = { ...rating, ratedOutput: (rating.ratedOutput * outputFactor) as Power };
-      const asked = { load: Math.max(1, load * loadFactor) as Power, indoor, waterSpread: (waterSpread * loadFactor) as TemperatureDifference };
-      const { requiredSupply: supply } = requiredSupply({ rating: larger, ...asked });
+    alternatives: COMPARED.flatMap(([outputFactor, loadFactor]) => {
+      const spread = waterSpread * loadFactor;
+      const { supplied } = suppliedExcess({ ...emitter, ratedOutput: emitter.ratedOutput * outputFactor }, load * loadFactor, spread);
+      if (!(supplied > spread)) return [];
+      const supply = (indoor + supplied) as Temperature;
       const cop = unit && copAt(unit, supply);
-      return { outputFactor: outputFactor as Ratio, loadFactor: loadFactor as Ratio, requiredSupply: supply, ...(cop === undefined ? {} : { cop }) };
+      return [
+        { outputFactor: outputFactor as Ratio, loadFactor: loadFactor as Ratio, requiredSupply: supply, ...(cop === undefined ? {} : { cop }) },
+      ];
     }),
     findings: short ? [{ code: 'emitter-short', level: 'warning', values, source: 'en442Emitters' }] : [],
   };

@@ -1,6 +1,6 @@
 import { demand, InputError, locate } from '../errors/index.js';
 import type { Conductance, Power, Shape, Temperature, TemperatureDifference } from '../units/index.js';
-import { type EmitterRating, emitterRatingShape, readEmitter } from './emitter.js';
+import { type EmitterRating, emitterRatingShape, type ReadEmitter, readEmitter } from './emitter.js';
 
 /** What {@link requiredSupply} needs. */
 export interface RequiredSupplyInput {
@@ -69,10 +69,7 @@ export function requiredSupply({ rating, load, indoor, waterSpread, heatCapacity
   demand('load', 'power', load, { atLeast: 1, atMost: 1e8 });
   demand('indoor', 'temperature', indoor, { atLeast: 5, atMost: 35 });
   const spread = spreadOf(load, waterSpread, heatCapacityRate);
-  const excess = emitter.ratedExcess * (load / emitter.ratedOutput) ** (1 / emitter.exponent);
-  const share = spread / excess;
-  // d/(1 − e^(−d/m)) → m + d/2 where the spread is nothing.
-  const supplied = emitter.excessMean === 'arithmetic' || share < 1e-8 ? excess + spread / 2 : spread / -Math.expm1(-share);
+  const { excess, supplied } = suppliedExcess(emitter, load, spread);
   if (!(supplied > spread)) refuseCold(spread, excess, heatCapacityRate);
   if (!(indoor + supplied <= HOTTEST)) refuseHot(load, indoor + supplied);
   return {
@@ -80,6 +77,15 @@ export function requiredSupply({ rating, load, indoor, waterSpread, heatCapacity
     returnTemperature: (indoor + supplied - spread) as Temperature,
     meanExcess: excess as TemperatureDifference,
   };
+}
+
+/** Mean excess that a load takes, and the excess of the supply over the room that makes it; the return is above the room only where that exceeds the spread. */
+export function suppliedExcess(emitter: ReadEmitter, load: number, spread: number): { readonly excess: number; readonly supplied: number } {
+  const excess = emitter.ratedExcess * (load / emitter.ratedOutput) ** (1 / emitter.exponent);
+  const share = spread / excess;
+  // d/(1 − e^(−d/m)) → m + d/2 where the spread is nothing.
+  const supplied = emitter.excessMean === 'arithmetic' || share < 1e-8 ? excess + spread / 2 : spread / -Math.expm1(-share);
+  return { excess, supplied };
 }
 
 function spreadOf(load: number, waterSpread: number | undefined, heatCapacityRate: number | undefined): number {

@@ -9,7 +9,7 @@ export interface Reading {
   readonly byLoadSide: number;
 }
 
-/** A reading across members, with its change along the axis they are stacked over. */
+/** A reading across members, with its change along the axis they are stacked over; made once for each, with no spread, since every hour of a simulation makes some. */
 export interface AcrossReading extends Reading {
   readonly across: number;
 }
@@ -30,7 +30,7 @@ export interface AcrossReading extends Reading {
  */
 export function acrossMembers(knots: readonly number[], member: (index: number) => Reading, place: number): AcrossReading {
   const last = knots.length - 1;
-  if (last === 0) return { ...member(0), across: 0 };
+  if (last === 0) return sum(1, member(0), 0, NOTHING, 0);
   const knot = (index: number): number => knots[index] ?? Number.NaN;
   let k = 0;
   while (k < last - 1 && place > knot(k + 1)) k += 1;
@@ -47,25 +47,32 @@ export function acrossMembers(knots: readonly number[], member: (index: number) 
   const slopeLeft = inLeft ?? (inRight ? sum(2, middle, -1, inRight) : middle);
   const slopeRight = inRight ?? (inLeft ? sum(2, middle, -1, inLeft) : middle);
   const t = place - knot(k);
-  if (t <= 0) return { ...sum(1, left, t, slopeLeft), across: slopeLeft.value };
-  if (t >= width) return { ...sum(1, right, t - width, slopeRight), across: slopeRight.value };
+  if (t <= 0) return sum(1, left, t, slopeLeft, slopeLeft.value);
+  if (t >= width) return sum(1, right, t - width, slopeRight, slopeRight.value);
   const u = t / width;
   const rise = u * u * (3 - 2 * u);
   const ends = sum(1 - rise, left, rise, right);
   const slopes = sum(width * u * (1 - u) * (1 - u), slopeLeft, -width * u * u * (1 - u), slopeRight);
   const across = 6 * u * (1 - u) * middle.value + (1 - u) * (1 - 3 * u) * slopeLeft.value - u * (2 - 3 * u) * slopeRight.value;
-  return { ...sum(1, ends, 1, slopes), across };
+  return sum(1, ends, 1, slopes, across);
 }
 
-function sum(a: number, one: Reading, b: number, other: Reading): Reading {
+const NOTHING: Reading = { value: 0, byEntering: 0, byLoadSide: 0 };
+
+function sum(a: number, one: Reading, b: number, other: Reading, across = 0): AcrossReading {
   return {
     value: a * one.value + b * other.value,
     byEntering: a * one.byEntering + b * other.byEntering,
     byLoadSide: a * one.byLoadSide + b * other.byLoadSide,
+    across,
   };
 }
 
 function between(before: Reading, after: Reading, share: number): Reading {
   const { slope, byBefore, byAfter } = crossSlope(before.value, after.value, share);
-  return { ...sum(byBefore, before, byAfter, after), value: slope };
+  return {
+    value: slope,
+    byEntering: byBefore * before.byEntering + byAfter * after.byEntering,
+    byLoadSide: byBefore * before.byLoadSide + byAfter * after.byLoadSide,
+  };
 }

@@ -29,6 +29,7 @@ import {
   type TemperatureDifference,
 } from '../../src/units/index.js';
 import { refuses } from '../support/bad-input.js';
+import { bilinear, grid } from './tables.js';
 import { inventedCooling, inventedHeating } from './units.js';
 
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
@@ -44,6 +45,15 @@ const invented: HeatPumpInput = {
   highestEntering: celsius(35),
 };
 const { cooling: _, highestEntering: __, lowestLeaving: ___, ...onlyHeating } = invented;
+const curve = {
+  control: 'by outdoor temperature',
+  designOutdoor: celsius(-12),
+  designSupply: celsius(50),
+  balancePoint: celsius(16),
+  indoor: celsius(20),
+  exponent: ratio(1.3),
+  waterSpread: kelvinDifference(8),
+} as const;
 const codes = (input: HeatPumpInput): readonly string[] => readHeatPump(input).findings.map(({ code }) => code);
 
 describe('readHeatPump', () => {
@@ -90,8 +100,27 @@ describe('readHeatPump', () => {
       ...invented,
       heating: inventedHeating.slice(0, 2).map(({ enteringFluid, capacity }) => ({ enteringFluid, capacity, cop: ratio(3.5) })),
     };
+    const atFlow = { flowRatio: ratio(1) };
+    const air = { ...atFlow, enteringAir: celsius(20) };
+    const water = { ...atFlow, supplyTemperature: celsius(12) };
+    const radiators = grid(bilinear, [-5, 5, 20], [35, 55]);
     refuses(readHeatPump, heatPumpInputShape, invented, {
-      more: [{ ...withCop, cooling: inventedCooling.slice(0, 8).map(({ enteringFluid, capacity }) => ({ enteringFluid, capacity, cop: ratio(4) })) }],
+      more: [
+        { ...withCop, cooling: inventedCooling.slice(0, 8).map(({ enteringFluid, capacity }) => ({ enteringFluid, capacity, cop: ratio(4) })) },
+        {
+          ...invented,
+          heating: inventedHeating.slice(0, 3).map((point) => ({ ...point, ...air })),
+          cooling: inventedCooling.map((point) => ({ ...point, ...air })),
+        },
+        {
+          ...invented,
+          heating: radiators,
+          cooling: inventedCooling.map((point) => ({ ...point, ...water })),
+          supplyControl: { ...curve, lowestSupply: celsius(25), highestSupply: celsius(60) },
+          highestSupply: celsius(60),
+        },
+        { ...invented, heating: radiators, supplyControl: { control: 'fixed', supplyTemperature: celsius(45) } },
+      ],
     });
     expect(() => readHeatPump({ ...invented, label: ' ' })).toThrow('label');
   });

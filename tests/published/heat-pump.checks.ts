@@ -65,7 +65,7 @@ const fromUnit = (
     compute,
   });
 
-/** Rated flow only: a map belongs to one flow, and rows L16h3 and L16c1 are at flows the table does not have. */
+/** Rated flow only; rows L16h3 and L16c1, at other flows, stand with the map over flows. */
 const atRating = (mode: Mode) => (inputs: CaseInputs) => {
   const { capacity, power, cop, groundHeat: ground } = mapOf(mode, Number(inputs.flow_ratio)).at(celsius(Number(inputs.EFT_C)));
   return [kilowatts.of(capacity), electricKilowatts.of(power), cop, kilowatts.of(ground)];
