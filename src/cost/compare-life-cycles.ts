@@ -107,7 +107,8 @@ export function compareLifeCycles(input: CompareLifeCyclesInput): LifeCycleCompa
     demandObject(place, plan);
     locate(place, () => {
       demandPlan(plan, years);
-      if (plan.outlook !== undefined) locate('outlook', () => demandOutlook(plan.outlook ?? {}));
+      const { outlook } = plan;
+      if (outlook !== undefined) locate('outlook', () => demandOutlook(outlook));
     });
   }
   if (reinvestmentRate !== undefined) demand('reinvestmentRate', 'yearly rate', reinvestmentRate, RATE);

@@ -1,4 +1,4 @@
-import { demand, demandChoice, demandCount, demandObject, InputError } from '../errors/index.js';
+import { demand, demandChoice, demandCount, demandObject } from '../errors/index.js';
 import { MONTH_DAYS } from '../states/index.js';
 import type { ElectricEnergy, ElectricPower, Shape } from '../units/index.js';
 import { YEARLY_ENERGY } from './limits.js';
@@ -113,10 +113,8 @@ function demandDraws({ unitDraws, circulatorDraws, auxiliaryDraws, loadSideDraws
     const wanted = name === 'unitDraws' && draws?.length !== 8760 ? 8784 : unitDraws.length;
     demandCount(name, draws ?? [], wanted, wanted);
     // The place is put into words only for a number that is refused.
-    const wrong = draws?.findIndex((power) => !(power >= 0 && power <= POWER.atMost)) ?? -1;
+    const wrong = draws?.findIndex((power) => typeof power !== 'number' || !(power >= 0 && power <= POWER.atMost)) ?? -1;
     if (wrong >= 0) demand(`${name}.${String(wrong)}`, 'electric power', draws?.[wrong] as ElectricPower, POWER);
-    const text = draws?.findIndex((power) => typeof power !== 'number') ?? -1;
-    if (text >= 0) throw new InputError({ code: 'wrong-type', argument: `${name}.${String(text)}`, value: 'a text', allowed: 'a number' });
   }
 }
 
