@@ -31,6 +31,13 @@ export function demandSignature(signature: EnergySignature): void {
   demand('signature.gainsTakenOff', 'power', gainsTakenOff, { atLeast: 0, atMost: LOAD.atMost });
 }
 
+/** Refuses a line whose slope is not the heat loss of the building itself. */
+export function demandOwnSlope(signature: EnergySignature): void {
+  demandSignature(signature);
+  demandChoice('signature.mode', signature.mode, ['heating']);
+  demandChoice('signature.form', signature.form, ['gains as offset']);
+}
+
 /** Refuses a year that is not twelve monthly means. */
 export function demandMeans(means: readonly Temperature[]): void {
   demandCount('meanOutdoor', means, 12, 12);

@@ -84,7 +84,7 @@ export function schoenauKehrigDegreeDays({ base, meanOutdoor, days, spread }: No
  * @remarks
  * N σ√N [h/2 + ln(e^(−ah) + e^(ah))/(2a)], h = (base − mean)/(σ√N), a = 1.698 d^½; a logistic distribution of scale σ√N/(2a). Source: `erbs1983`.
  * In a continental climate of the middle latitudes a year of heating comes out 0.5 to 5 % high, of cooling within 5 to 10 %; by a mild
- * sea, where the weather swings less, 30 % and more too high. A station in Illinois with 5878 °F·d published gets 5905 (`urbanaNormals`).
+ * sea, where the weather swings less, 30 % and more too high: use daily or hourly temperatures where they exist. `closedFormErrors` has this as numbers. A station in Illinois with 5878 °F·d published gets 5905 (`urbanaNormals`).
  *
  * Invariants: as {@link schoenauKehrigDegreeDays}.
  * @example

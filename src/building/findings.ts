@@ -1,5 +1,6 @@
 import type { Finding } from '../findings/index.js';
-import type { TemperatureDifference } from '../units/index.js';
+import type { Energy, TemperatureDifference } from '../units/index.js';
+import { closedFormErrors } from './closed-form-errors.js';
 import { LEAST_COVERED, MILD_OVER_YEAR, USUAL_BALANCE_POINT, USUAL_DESIGN_DISTANCE } from './defaults.data.js';
 import type { MonthLoad } from './monthly-loads.js';
 import type { RunFractions } from './run-fractions.js';
@@ -26,7 +27,7 @@ export function designFindings({ mode, designOutdoor }: EnergySignature, months:
 }
 
 /** Whether the balance point is one that houses have. */
-export function balancePointFindings({ mode, balancePoint }: EnergySignature): readonly Finding[] {
+export function balancePointFindings({ mode, balancePoint }: Pick<EnergySignature, 'mode' | 'balancePoint'>): readonly Finding[] {
   const { lowest, highest } = USUAL_BALANCE_POINT[mode];
   if (balancePoint >= lowest && balancePoint <= highest) return [];
   return [{ code: 'balance-point-unusual', level: 'warning', values: { mode, balancePoint, lowest, highest }, source: 'common practice' }];
@@ -37,6 +38,9 @@ export function capacityFindings({ mode, loadAtDesign }: EnergySignature, run: R
   const { capacity, capacityBalancePoint, unmetEnergy, coveredShare } = run;
   if (capacity >= loadAtDesign) return [];
   const level = coveredShare < 0.5 ? 'stop' : coveredShare < LEAST_COVERED ? 'warning' : 'note';
-  const values = { mode, capacity, designLoad: loadAtDesign, capacityBalancePoint, unmetEnergy, coveredShare };
+  const { unmetEnergyLow, unmetEnergyHigh } = closedFormErrors('normal');
+  const unmetLow = (unmetEnergy * (1 + unmetEnergyLow)) as Energy;
+  const unmetHigh = (unmetEnergy * (1 + unmetEnergyHigh)) as Energy;
+  const values = { mode, capacity, designLoad: loadAtDesign, capacityBalancePoint, unmetEnergy, unmetLow, unmetHigh, coveredShare };
   return [{ code: 'capacity-short', level, values, source: 'common practice' }];
 }

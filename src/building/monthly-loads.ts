@@ -98,7 +98,8 @@ const DAY = 86_400;
  * @throws InputError when a number is impossible or there are not twelve of them
  * @remarks
  * Mean load = slope · mean excess beyond the balance point, degree days = N · that excess. Sources: `schoenauKehrig1990`, `erbs1983`.
- * With the hourly spread the year agrees with the hour-by-hour sum within 0.5 % (`loadWeatherChecks`); Erbs as told at {@link erbsDegreeDays}.
+ * With the hourly spread the year agrees with the hour-by-hour sum within 0.5 % (`loadWeatherChecks`); Erbs as told at {@link erbsDegreeDays}. `closedFormErrors` has both as numbers. By a mild
+ * sea, and wherever hours are at hand, use {@link hourlyLoads} or bins.
  *
  * Invariants: energy = slope · degree days; a warmer month never needs more heat; the load is proportional to the slope.
  * @example

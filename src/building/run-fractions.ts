@@ -92,7 +92,7 @@ const YEAR = 31_622_400;
  * Share of each month that a unit of constant capacity runs, what it leaves unmet, and the design month.
  *
  * The loop equations take the run fraction of the design month: F = running time in the month over its length. It is that of a
- * single-speed unit without cycling losses; a unit with stages or variable speed wants the share of its full ground heat instead.
+ * single-speed unit without cycling losses; a unit with stages or variable speed wants the share of its full ground heat instead, {@link heatFraction}.
  *
  * @param input - loads of the months, capacity [W]
  * @returns run fraction of each month, unmet load [W, J], and the month with the largest fraction
@@ -100,7 +100,7 @@ const YEAR = 31_622_400;
  * @remarks
  * With ψ the mean excess of the month beyond a temperature: F = m [ψ(θbal) − ψ(θbp)]/C, unmet = m ψ(θbp), θbp = θbal ∓ C/m. Against two
  * hour-by-hour years (`loadWeatherChecks`) the fraction of the design months is good to 0.02, the unmet energy to 25 %: the cold end of real weather is not
- * normal. Where ground and building lag, the month of the coldest ground may govern instead; try every month, as the plan does.
+ * normal. `closedFormErrors` has both as numbers and the finding `capacity-short` carries them; for auxiliary heat itself use {@link binRun} or hours. Where ground and building lag, the month of the coldest ground may govern instead; try every month, as the plan does.
  *
  * Invariants: 0 ≤ F ≤ 1; F · C + unmet = mean load; more capacity never raises F, nor leaves more unmet.
  * @example

@@ -50,6 +50,8 @@ describe('a unit short of capacity', () => {
       designLoad: kilowatts(9),
       capacityBalancePoint: celsius(-8.8),
       unmetEnergy: kilowattHours(276),
+      unmetLow: kilowattHours(221),
+      unmetHigh: kilowattHours(368),
       coveredShare: fraction(0.99),
     };
     expect(describeFinding({ code: 'capacity-short', level: 'note', values, source: 'common practice' }, 'metric')).toContain(said);
@@ -62,6 +64,8 @@ describe('a unit short of capacity', () => {
       designLoad: kilowatts(7.6),
       capacityBalancePoint: celsius(-14),
       unmetEnergy: kilowattHours(0.01),
+      unmetLow: kilowattHours(0.008),
+      unmetHigh: kilowattHours(0.013),
       coveredShare: fraction(0.999999),
     } as const;
     const text = describeFinding({ code: 'capacity-short', level: 'note', values, source: 'common practice' }, 'us');
