@@ -34,7 +34,7 @@ export interface HeatPumpFormValues {
   /** A share of Carnot's COP was led on beyond the temperatures of its points. */
   'carnot-share-extrapolated': { readonly cold: Temperature; readonly warm: Temperature };
   /** A correction of usual size, where the unit's own was not given. */
-  'correction-typical': { readonly cause: 'antifreeze' | 'source flow' | 'air flow'; readonly capacityFactor: Ratio; readonly powerFactor: Ratio };
+  'correction-typical': { readonly cause: 'antifreeze' | 'source flow' | 'air flow'; readonly capacityFactor: Ratio; readonly inputFactor: Ratio };
   /** A limit of the fluid is a suggestion that nobody has confirmed. */
   'limit-unconfirmed': { readonly limit: Limit; readonly temperature: Temperature; readonly reason: LimitReason };
   /** A limit that the user set allows what the maker does not. */
@@ -79,7 +79,7 @@ export const heatPumpFormShapes: { readonly [C in keyof HeatPumpFormValues]: Sha
   'fit-turns': { mode, enteringFluid: 'temperature' },
   'carnot-share-unusual': { share: 'fraction', least: 'fraction', most: 'fraction' },
   'carnot-share-extrapolated': { cold: 'temperature', warm: 'temperature' },
-  'correction-typical': { cause: ['antifreeze', 'source flow', 'air flow'], capacityFactor: 'ratio', powerFactor: 'ratio' },
+  'correction-typical': { cause: ['antifreeze', 'source flow', 'air flow'], capacityFactor: 'ratio', inputFactor: 'ratio' },
   'limit-unconfirmed': {
     limit,
     temperature: 'temperature',

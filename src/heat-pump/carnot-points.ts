@@ -4,16 +4,16 @@ import type { DerivedRatingPoints } from './derived-points.js';
 import type { RatingOrigin } from './heat-pump-input.js';
 import { ENTERING } from './rating-point.js';
 
-/** Rating points of a share of Carnot's COP at the capacities given. */
+/** Rating points of a share of Carnot's COP at the capacityRows given. */
 export function carnotPoints(
-  { supplyTemperature, capacities }: CarnotPointsInput,
+  { supplyTemperature, capacityRows }: CarnotPointsInput,
   copAt: CarnotShare['copAt'],
   ratingOrigin: RatingOrigin,
 ): DerivedRatingPoints {
   demand('supplyTemperature', 'temperature', supplyTemperature, { atLeast: 20, atMost: 80 });
-  demandCount('capacities', capacities, 2, 100);
-  const rows = capacities.map((row, index) =>
-    locate(`capacities.${String(index)}`, () => {
+  demandCount('capacityRows', capacityRows, 2, 100);
+  const rows = capacityRows.map((row, index) =>
+    locate(`capacityRows.${String(index)}`, () => {
       demandObject('enteringFluid', row);
       demand('enteringFluid', 'temperature', row.enteringFluid, ENTERING);
       demand('capacity', 'power', row.capacity, { atLeast: 1, atMost: 1e8 });

@@ -48,7 +48,7 @@ export interface CarnotPointsInput {
   /** Water supplied, 20 to 80 [degC]. */
   readonly supplyTemperature: Temperature;
   /** Capacity at each entering fluid, 2 to 100 of them. */
-  readonly capacities: readonly EnteringCapacity[];
+  readonly capacityRows: readonly EnteringCapacity[];
 }
 
 /** A heating capacity at an entering fluid. */
@@ -95,4 +95,4 @@ export const carnotPredictionShape: Shape<Omit<CarnotPrediction, 'findings'>> = 
 export const enteringCapacityShape: Shape<EnteringCapacity> = { enteringFluid: 'temperature', capacity: 'power' };
 
 /** Shape of {@link CarnotPointsInput}. */
-export const carnotPointsInputShape: Shape<CarnotPointsInput> = { supplyTemperature: 'temperature', capacities: { list: enteringCapacityShape } };
+export const carnotPointsInputShape: Shape<CarnotPointsInput> = { supplyTemperature: 'temperature', capacityRows: { list: enteringCapacityShape } };

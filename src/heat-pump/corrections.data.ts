@@ -10,7 +10,7 @@ export interface TypicalCorrection {
   /** Factors on the capacity between which units usually lie [1]. */
   readonly capacityFactors: readonly [low: Ratio, high: Ratio];
   /** Factors on the electric input; absent where nothing was found [1]. */
-  readonly powerFactors?: readonly [low: Ratio, high: Ratio];
+  readonly inputFactors?: readonly [low: Ratio, high: Ratio];
   /** Factors on the pressure drop, which the rating points do not hold but the pump does [1]. */
   readonly pressureFactors?: readonly [low: Ratio, high: Ratio];
 }
@@ -25,7 +25,7 @@ export const TYPICAL_CORRECTIONS: readonly TypicalCorrection[] = [
     cause: 'antifreeze',
     of: 'propylene glycol, 20 %',
     capacityFactors: [0.96 as Ratio, 0.98 as Ratio],
-    powerFactors: [0.99 as Ratio, 1 as Ratio],
+    inputFactors: [0.99 as Ratio, 1 as Ratio],
     pressureFactors: [1.15 as Ratio, 1.3 as Ratio],
   },
   { cause: 'antifreeze', of: 'methanol or ethanol, freezing at -10 degC', capacityFactors: [0.97 as Ratio, 0.99 as Ratio] },
@@ -33,7 +33,7 @@ export const TYPICAL_CORRECTIONS: readonly TypicalCorrection[] = [
     cause: 'air flow',
     of: '85 % of the rated air flow',
     capacityFactors: [0.98 as Ratio, 0.98 as Ratio],
-    powerFactors: [1.04 as Ratio, 1.04 as Ratio],
+    inputFactors: [1.04 as Ratio, 1.04 as Ratio],
   },
   { cause: 'source flow', of: 'half of 54 mL/s per kilowatt, the 3 gpm per ton of the trade', capacityFactors: [0.96 as Ratio, 0.98 as Ratio] },
 ];

@@ -17,7 +17,7 @@ export interface Correction {
   /** Factor on the capacity, 0.8 to 1.2 [1]. */
   readonly capacityFactor: Ratio;
   /** Factor on the electric input, 0.8 to 1.2; 1 when left out [1]. */
-  readonly powerFactor?: Ratio;
+  readonly inputFactor?: Ratio;
 }
 
 /** Rating points with what is to be corrected in them. */
@@ -37,7 +37,7 @@ export interface CorrectedRatingPoints extends DerivedRatingPoints {
   /** Product of the factors on the capacity [1]. */
   readonly capacityFactor: Ratio;
   /** Product of the factors on the electric input [1]. */
-  readonly powerFactor: Ratio;
+  readonly inputFactor: Ratio;
 }
 
 /** Shape of {@link Correction}. */
@@ -45,7 +45,7 @@ export const correctionShape: Shape<Correction> = {
   cause: ['antifreeze', 'source flow', 'air flow'],
   taken: ['from the maker', 'as typical'],
   capacityFactor: 'ratio',
-  powerFactor: { optional: 'ratio' },
+  inputFactor: { optional: 'ratio' },
 };
 
 /** Shape of {@link CorrectionsInput}. */
@@ -82,8 +82,8 @@ const BELIEVABLE = { atLeast: 0.8, atMost: 1.2 } as const;
  *     { enteringFluid: celsius(5), capacity: kilowatts(9.1), cop: ratio(3.8) },
  *   ],
  *   corrections: [
- *     { cause: 'antifreeze', taken: 'from the maker', capacityFactor: ratio(0.97), powerFactor: ratio(0.995) },
- *     { cause: 'air flow', taken: 'from the maker', capacityFactor: ratio(0.98), powerFactor: ratio(1.04) },
+ *     { cause: 'antifreeze', taken: 'from the maker', capacityFactor: ratio(0.97), inputFactor: ratio(0.995) },
+ *     { cause: 'air flow', taken: 'from the maker', capacityFactor: ratio(0.98), inputFactor: ratio(1.04) },
  *   ],
  * });
  * expect(capacityFactor).toBeCloseTo(0.9506, 9);
@@ -100,12 +100,12 @@ export function correctedRatingPoints({ mode, ratingOrigin, points, corrections 
   });
   const product = (of: (correction: Correction) => number): number => corrections.reduce((whole, each) => whole * of(each), 1);
   const capacityFactor = product((each) => each.capacityFactor);
-  const powerFactor = product((each) => each.powerFactor ?? 1);
+  const inputFactor = product((each) => each.inputFactor ?? 1);
   const derived: Finding = { code: 'rating-points-derived', level: 'note', values: { mode, derivedBy: 'corrections' }, source: 'common practice' };
   const corrected = ratings.map(({ enteringFluid, capacity, power }) => ({
     enteringFluid: enteringFluid as RatingPoint['enteringFluid'],
     capacity: (capacity * capacityFactor) as Power,
-    power: (power * powerFactor) as ElectricPower,
+    power: (power * inputFactor) as ElectricPower,
   }));
   readRatings('points', mode, corrected);
   return {
@@ -113,19 +113,19 @@ export function correctedRatingPoints({ mode, ratingOrigin, points, corrections 
     ratingOrigin,
     points: corrected,
     capacityFactor: capacityFactor as Ratio,
-    powerFactor: powerFactor as Ratio,
+    inputFactor: inputFactor as Ratio,
     findings: [derived, ...corrections.flatMap(typical)],
   };
 }
 
 function demandCorrection(argument: string, correction: Correction, before: readonly Correction[]): void {
   demandObject(argument, correction);
-  const { cause, taken, capacityFactor, powerFactor } = correction;
+  const { cause, taken, capacityFactor, inputFactor } = correction;
   demandChoice(`${argument}.cause`, cause, ['antifreeze', 'source flow', 'air flow']);
   demandChoice(`${argument}.taken`, taken, ['from the maker', 'as typical']);
   const hint = 'a factor, not a percentage; one so far from 1 belongs to a unit outside its envelope';
   demand(`${argument}.capacityFactor`, 'ratio', capacityFactor, BELIEVABLE, hint);
-  if (powerFactor !== undefined) demand(`${argument}.powerFactor`, 'ratio', powerFactor, BELIEVABLE, hint);
+  if (inputFactor !== undefined) demand(`${argument}.inputFactor`, 'ratio', inputFactor, BELIEVABLE, hint);
   if (!before.some((each) => each.cause === cause)) return;
   throw new InputError({
     code: 'impossible',
@@ -136,7 +136,7 @@ function demandCorrection(argument: string, correction: Correction, before: read
   });
 }
 
-function typical({ cause, taken, capacityFactor, powerFactor = 1 as Ratio }: Correction): readonly Finding[] {
+function typical({ cause, taken, capacityFactor, inputFactor = 1 as Ratio }: Correction): readonly Finding[] {
   if (taken === 'from the maker') return [];
-  return [{ code: 'correction-typical', level: 'warning', values: { cause, capacityFactor, powerFactor }, source: 'common practice' }];
+  return [{ code: 'correction-typical', level: 'warning', values: { cause, capacityFactor, inputFactor }, source: 'common practice' }];
 }

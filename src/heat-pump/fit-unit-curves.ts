@@ -9,7 +9,10 @@ import { type ProductFit, fitProduct } from './product-fit.js';
 import { EXTRAPOLATED } from './unit-curves.js';
 import type { UnitFit, UnitFitErrors, UnitFitInput, UnitFitNumbers } from './unit-fit.js';
 
+/** Number of coefficients over the entering fluid. */
 const MAIN = { linear: 2, quadratic: 3 } as const;
+/** Square of the correlation of flow and entering fluid above which the two cannot be told apart [1]. */
+const MOST_TOGETHER = 0.98;
 const polynomial = (coefficients: readonly number[], at: number): number => coefficients.reduceRight((sum, each) => sum * at + each, 0);
 
 /**
@@ -86,7 +89,7 @@ export function fitUnitCurves({ mode, ratingOrigin, form, points }: UnitFitInput
 
 function fitted(ratings: readonly FlowRating[], of: (rating: FlowRating) => number, mainSize: number, bendSize: number): ProductFit {
   const points = ratings.map((rating) => ({ t: rating.enteringFluid, x: rating.flowRatio, y: of(rating) }));
-  const fit = fitProduct(points, mainSize, bendSize);
+  const fit = bendSize > 0 && together(points) ? undefined : fitProduct(points, mainSize, bendSize);
   if (fit !== undefined) return fit;
   throw new InputError({
     code: 'impossible',
@@ -95,6 +98,15 @@ function fitted(ratings: readonly FlowRating[], of: (rating: FlowRating) => numb
     allowed: 'several entering temperatures at several flows, so that the two can be told apart',
     hint: 'every entering temperature may have come with a flow of its own',
   });
+}
+
+/** Whether flow and entering fluid go up and down together, so that what one does cannot be told from what the other does. */
+function together(points: readonly { readonly t: number; readonly x: number }[]): boolean {
+  const mean = (values: readonly number[]): number => values.reduce((sum, each) => sum + each, 0) / values.length;
+  const [ts, xs] = [mean(points.map(({ t }) => t)), mean(points.map(({ x }) => x))];
+  const product = (of: (point: { readonly t: number; readonly x: number }) => number): number => mean(points.map(of));
+  const both = product(({ t, x }) => (t - ts) * (x - xs));
+  return both ** 2 > MOST_TOGETHER * product(({ t }) => (t - ts) ** 2) * product(({ x }) => (x - xs) ** 2);
 }
 
 function numbersOf(ratings: readonly FlowRating[], capacity: ProductFit, power: ProductFit, size: number): UnitFitNumbers {

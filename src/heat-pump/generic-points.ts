@@ -14,7 +14,7 @@ export interface GenericPointsInput {
   /** Water supplied to the house, 25 to 65; the regressions are of units that heat water, not air [degC]. */
   readonly supplyTemperature: Temperature;
   /** Entering fluids wanted, each 20 to 60 K below the supply, 2 to 100; −5, 0, 5, 10 and 15 °C as far as they are that when left out [degC]. */
-  readonly enteringFluids?: readonly Temperature[];
+  readonly wantedEntering?: readonly Temperature[];
   /** Rise of the capacity per kelvin of entering fluid, over the capacity stated, 0 to 0.06; 0.027 when left out [1]. */
   readonly capacityRise?: Ratio;
 }
@@ -42,7 +42,7 @@ export const genericPointsInputShape: Shape<GenericPointsInput> = {
   capacity: 'power',
   ratedEntering: 'temperature',
   supplyTemperature: 'temperature',
-  enteringFluids: { optional: { list: 'temperature' } },
+  wantedEntering: { optional: { list: 'temperature' } },
   capacityRise: { optional: 'ratio' },
 };
 
@@ -87,16 +87,16 @@ const LIFTS = { least: 20, most: 60 } as const;
  * ```
  */
 export function genericRatingPoints(input: GenericPointsInput): GenericRatingPoints {
-  const { capacity, ratedEntering, supplyTemperature, enteringFluids, capacityRise = USUAL_RISE } = input;
+  const { capacity, ratedEntering, supplyTemperature, wantedEntering, capacityRise = USUAL_RISE } = input;
   demand('capacity', 'power', capacity, { atLeast: 1, atMost: 1e8 });
   demand('ratedEntering', 'temperature', ratedEntering, { atLeast: -15, atMost: 25 });
   demand('supplyTemperature', 'temperature', supplyTemperature, { atLeast: 25, atMost: 65 });
   demand('capacityRise', 'ratio', capacityRise, { atLeast: 0, atMost: 0.06 }, 'a share of the capacity per kelvin, not per cent');
-  const rows = [...(enteringFluids ?? usualFluids(supplyTemperature))];
-  demandCount('enteringFluids', rows, 2, 100);
+  if (wantedEntering !== undefined) demandCount('wantedEntering', wantedEntering, 2, 100);
+  const rows = wantedEntering === undefined ? [...usualFluids(supplyTemperature)] : [...wantedEntering];
   rows.forEach((enteringFluid, index) => {
     const range = { atLeast: Math.max(supplyTemperature - LIFTS.most, ENTERING.atLeast), atMost: supplyTemperature - LIFTS.least };
-    demand(`enteringFluids.${String(index)}`, 'temperature', enteringFluid, range, 'the regressions hold for lifts of 20 to 60 K');
+    demand(`wantedEntering.${String(index)}`, 'temperature', enteringFluid, range, 'the regressions hold for lifts of 20 to 60 K');
   });
   const told = rows
     .sort((a, b) => a - b)
@@ -146,7 +146,7 @@ function shareOn(line: number, enteringFluid: Temperature): number {
   if (line >= LEAST_SHARE) return line;
   throw new InputError({
     code: 'impossible',
-    argument: 'enteringFluids',
+    argument: 'wantedEntering',
     value: { kind: 'temperature', value: enteringFluid },
     allowed: 'entering fluids at which three tenths of the capacity stated are left',
     hint: 'the line of the capacity does not reach so far; state a capacity nearer',

@@ -65,7 +65,7 @@ export interface LimitCandidate {
 export interface SuggestedLimit extends LimitCandidate {
   /** Which limit. */
   readonly limit: LimitName;
-  /** Where the sources put it, whatever the user set [degC]. */
+  /** Where sources and the leaving limit put it, whatever the user set for it [degC]. */
   readonly suggestion: Temperature;
   /** Whether the user has set it. A limit not confirmed is a proposal to be read, not one to build by. */
   readonly confirmed: boolean;

@@ -36,16 +36,16 @@ import type { LimitCandidate, LimitName, SuggestedLimit, SuggestedLimits, Sugges
  */
 export function suggestLimits(input: SuggestLimitsInput): SuggestedLimits {
   demandInput(input);
-  const { cooling, confirmed = {}, heatingDrop, freezingPoint } = input;
+  const { cooling, confirmed = {}, heatingDrop } = input;
   const leaving = limitOf('lowestLeaving', leavingCandidates(input), confirmed.lowestLeaving);
   const entering = limitOf('lowestEntering', enteringCandidates(input, leaving.temperature), confirmed.lowestEntering);
   const highest = cooling === undefined ? undefined : limitOf('highestEntering', highestCandidates(cooling), confirmed.highestEntering);
-  refuseCrossed(entering, leaving, 'below the entering fluid');
-  if (highest !== undefined) refuseCrossed(highest, entering, 'below the highest entering fluid');
+  refuseCrossed(entering, leaving, input);
+  if (highest !== undefined) refuseCrossed(highest, entering, input);
   const limits = [entering, leaving, ...(highest === undefined ? [] : [highest])];
   const designLeaving = (entering.temperature - heatingDrop) as Temperature;
   const plainWater = designLeaving > leastLeaving(0);
-  return { limits, designLeaving, plainWater, findings: limitFindings({ ...input, freezingPoint }, limits, designLeaving) };
+  return { limits, designLeaving, plainWater, findings: limitFindings(input, limits, designLeaving) };
 }
 
 /** The strictest of the candidates, or what the user set. */
@@ -95,14 +95,15 @@ function demandInput({
   });
 }
 
-function refuseCrossed(above: SuggestedLimit, below: SuggestedLimit, allowed: string): void {
+function refuseCrossed(above: SuggestedLimit, below: SuggestedLimit, { coldestGround }: SuggestLimitsInput): void {
   if (below.temperature < above.temperature) return;
-  const wrong = below.confirmed || !above.confirmed ? below : above;
+  const wrong = [below, above].find(({ confirmed }) => confirmed);
+  const apart = `${below.limit} below ${above.limit}, not ${String(below.temperature)} and ${String(above.temperature)} degC`;
   throw new InputError({
     code: 'impossible',
-    argument: `confirmed.${wrong.limit}`,
-    value: { kind: 'temperature', value: wrong.temperature },
-    allowed: wrong === below ? allowed : `above ${String(below.temperature)} degC, the limit below it`,
-    hint: 'in heating the fluid leaves colder than it enters; a wrong freezing point also puts limits together',
+    argument: wrong === undefined ? 'coldestGround' : `confirmed.${wrong.limit}`,
+    value: { kind: 'temperature', value: wrong?.temperature ?? coldestGround },
+    allowed: apart,
+    hint: 'in heating the fluid leaves colder than it enters; a wrong freezing point or fall through the unit also puts limits together',
   });
 }

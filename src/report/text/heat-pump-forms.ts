@@ -29,8 +29,8 @@ export const heatPumpFormTexts: FindingTexts<HeatPumpFormValues> = {
   'carnot-share-extrapolated': ({ cold, warm }, show) =>
     `The share of Carnot’s COP was led on to ${show('temperature', cold)} and ${show('temperature', warm)}, outside the temperatures of its points. It drifts with the ` +
     `lift, and the band does not hold that drift.`,
-  'correction-typical': ({ cause, capacityFactor, powerFactor }, show) =>
-    `The correction for ${cause} is of usual size (capacity times ${show('ratio', capacityFactor)}, electric input times ${show('ratio', powerFactor)}), a judgement. ` +
+  'correction-typical': ({ cause, capacityFactor, inputFactor }, show) =>
+    `The correction for ${cause} is of usual size (capacity times ${show('ratio', capacityFactor)}, electric input times ${show('ratio', inputFactor)}), a judgement. ` +
     `The table of the unit’s maker goes before it.`,
   'limit-unconfirmed': ({ limit, temperature, reason }, show) =>
     `The ${LIMIT_WORDS[limit]} of ${show('temperature', temperature)} is a suggestion (${reason}). Compare it with the data sheet and the fluid really filled, then confirm it.`,
