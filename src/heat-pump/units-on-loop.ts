@@ -101,10 +101,13 @@ export function unitsOnLoop({ enteringFluid, supplyTemperature, units, load, sha
     demand(`units.${String(index)}.sourceFlow`, 'flow', each.sourceFlow, { atLeast: 1e-6, atMost: 1 });
     return { unit: asStaged(each.unit), load: each.load };
   });
-  const loads = load === undefined ? ownLoads(
-    staged.map((each) => each.load),
-    sharing,
-  ) : sharedLoads(staged, { enteringFluid, supplyTemperature }, load, sharing);
+  const loads =
+    load === undefined
+      ? ownLoads(
+          staged.map((each) => each.load),
+          sharing,
+        )
+      : sharedLoads(staged, { enteringFluid, supplyTemperature }, load, sharing);
   const byUnit = staged.map(({ unit }, index) => unit.at(enteringFluid, loads[index] ?? (0 as Power), supplyTemperature));
   const sum = (of: (state: StagedState, index: number) => number): number => byUnit.reduce((total, state, index) => total + of(state, index), 0);
   const flowOf = (index: number): number => units[index]?.sourceFlow ?? 0;
@@ -142,7 +145,12 @@ function sharedLoads(
   units.forEach((each, index) => {
     if (each.load === undefined) return;
     const value = { kind: 'power', value: each.load } as const;
-    throw new InputError({ code: 'impossible', argument: `units.${String(index)}.load`, value, allowed: 'no load of its own beside the one for all' });
+    throw new InputError({
+      code: 'impossible',
+      argument: `units.${String(index)}.load`,
+      value,
+      allowed: 'no load of its own beside the one for all',
+    });
   });
   if (sharing === undefined) throw new InputError({ code: 'missing', argument: 'sharing', value: undefined, allowed: '"in order" or "evenly"' });
   demandChoice('sharing', sharing, ['in order', 'evenly']);

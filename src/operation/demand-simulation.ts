@@ -1,4 +1,5 @@
 import { demand, demandChoice, demandCount, demandObject, InputError, locate } from '../errors/index.js';
+import type { UnitModel } from '../heat-pump/index.js';
 import type { TaggedQuantity } from '../units/index.js';
 import type { SimulationInput } from './simulation.js';
 
@@ -42,23 +43,41 @@ export function demandSimulation(input: SimulationInput): void {
   }
 }
 
-/** Refuses a unit in the wrong mode, and temperatures supplied that are no year of them. */
+/** Refuses a unit in the wrong mode, and courses that are not one number for each load. */
 function demandUnits(duty: Extract<SimulationInput['duty'], { from: 'building' }>): void {
-  const { heating, cooling, supplyTemperatures: supplies, loads } = duty;
-  for (const [mode, unit] of [['heating', heating] as const, ['cooling', cooling] as const]) {
-    if (unit === undefined) continue;
-    demandObject(`duty.${mode}`, unit);
-    demandChoice(`duty.${mode}.mode`, unit.mode, [mode]);
+  const { heating, cooling, supplyTemperatures, hotWater, loads } = duty;
+  if (heating !== undefined) demandUnit('duty.heating', heating, 'heating');
+  if (cooling !== undefined) demandUnit('duty.cooling', cooling, 'cooling');
+  if (supplyTemperatures !== undefined) demandBeside('duty.supplyTemperatures', 'temperature', supplyTemperatures, SUPPLIED, loads);
+  if (hotWater === undefined) return;
+  demandObject('duty.hotWater', hotWater);
+  demandBeside('duty.hotWater.loads', 'power', hotWater.loads, { atLeast: 0, atMost: 1e9 }, loads);
+  demandUnit('duty.hotWater.heating', hotWater.heating, 'heating');
+  if ('levels' in hotWater.heating) {
+    const allowed = 'one map: hot water is made at full output';
+    throw new InputError({ code: 'impossible', argument: 'duty.hotWater.heating', value: 'several levels', allowed });
   }
-  if (supplies === undefined) return;
-  demandSeries('duty.supplyTemperatures', 'temperature', supplies, { atLeast: -50, atMost: 150 });
-  if (supplies.length === loads.length) return;
-  throw new InputError({
-    code: 'impossible',
-    argument: 'duty.supplyTemperatures',
-    value: { kind: 'count', value: supplies.length },
-    allowed: `as many temperatures as loads, ${String(loads.length)}`,
-  });
+  if (hotWater.supplyTemperature !== undefined) demand('duty.hotWater.supplyTemperature', 'temperature', hotWater.supplyTemperature, SUPPLIED);
+}
+
+const SUPPLIED = { atLeast: -50, atMost: 150 } as const;
+
+function demandUnit(argument: string, unit: Pick<UnitModel, 'mode'>, mode: UnitModel['mode']): void {
+  demandObject(argument, unit);
+  demandChoice(`${argument}.mode`, unit.mode, [mode]);
+}
+
+function demandBeside(
+  argument: string,
+  kind: TaggedQuantity['kind'],
+  series: ArrayLike<number>,
+  range: { readonly atLeast: number; readonly atMost: number },
+  loads: ArrayLike<number>,
+): void {
+  demandSeries(argument, kind, series, range);
+  if (series.length === loads.length) return;
+  const allowed = `as many as loads, ${String(loads.length)}`;
+  throw new InputError({ code: 'impossible', argument, value: { kind: 'count', value: series.length }, allowed });
 }
 
 /** Refuses a response that is none. */

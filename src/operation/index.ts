@@ -43,6 +43,8 @@ export type {
   Extreme,
   FluidExtremes,
   GroundTerms,
+  HotWaterCourse,
+  HotWaterDuty,
   SimulatedDuty,
   SimulatedYear,
   Simulation,

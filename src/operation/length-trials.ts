@@ -1,4 +1,5 @@
 import type { PipeLength } from '../units/index.js';
+import { judgedLoads } from './books.js';
 import { bindingLimit, type BindingLimit, type FluidLimits, type YearsOfFluid } from './fluid-limits.js';
 import { LoopYears, type WarmStart, withinBounds } from './loop-years.js';
 import type { Plant } from './plant.js';
@@ -76,6 +77,6 @@ export class LengthTrials {
 
   #extremes(): FluidExtremes {
     const { duty, step } = this.#input;
-    return extremesOf(duty.loads, this.course, step);
+    return extremesOf(judgedLoads(duty), this.course, step);
   }
 }

@@ -15,7 +15,8 @@ interface Level {
  * A unit of several levels in one mode at a load: it starts and stops below the lowest, mixes two between them, and leaves the rest of a load above the
  * highest. Heats from the ground above 0 [W]. A class for the reason of `LazyTable`.
  *
- * Film and fluid range see the mean heat of the two levels of a mix, since the load decides how long each runs; `levelSpan` is what they lie apart by.
+ * Film and fluid range see the mean heat of the two levels of a mix, since the load decides how long each runs; `mostBeyond` and `leastBeyond` say how
+ * far either lies from it.
  */
 export class LevelMix {
   /** Heat from the ground while the unit runs. */
@@ -34,10 +35,11 @@ export class LevelMix {
   stretch = 0.5;
   /** Load that is not met, above 0. */
   unmet = 0.5;
-  /** Share of the upper of two levels [1]. */
+  /** Share of the upper of two levels that are both run; else 1 [1]. */
   levelShare = 0.5;
-  /** Heat from the ground at the upper level less that at the lower, where both are run; else 0. */
-  levelSpan = 0.5;
+  /** Heat from the ground at either of them beyond the mean, the greater and the lesser; 0 where there is one. */
+  mostBeyond = 0.5;
+  leastBeyond = 0.5;
   /** Fluid as read last, and the highest level that was read there. */
   #entering = 0.5;
   #used = 0;
@@ -83,7 +85,8 @@ export class LevelMix {
     this.stretch = 1;
     this.unmet = 0;
     this.levelShare = 1;
-    this.levelSpan = 0;
+    this.mostBeyond = 0;
+    this.leastBeyond = 0;
     for (let index = 0; index < count; index += 1) {
       const level = levels[index];
       if (level === undefined) break;
@@ -100,11 +103,11 @@ export class LevelMix {
   }
 
   /**
-   * Heat from the ground at full output: at the level that draws most, which is the highest of a usual unit; at the fluid read last.
+   * Heat from the ground over that at full output: at the level that draws most, which is the highest of a usual unit; at the fluid read last.
    *
-   * @returns below 0 in cooling [W]
+   * @returns the mean over the step [1]
    */
-  fullHeat(): number {
+  heatShare(): number {
     const sign = this.#sign;
     let most = 0;
     for (let index = 0; index < this.#levels.length; index += 1) {
@@ -113,7 +116,7 @@ export class LevelMix {
       if (index > this.#used) table.read(this.#entering);
       most = Math.max(most, table.capacity - sign * table.power);
     }
-    return sign * most;
+    return this.fraction * (this.heat / (sign * most));
   }
 
   #cycle(level: Level, load: number): void {
@@ -143,8 +146,13 @@ export class LevelMix {
     this.fractionSlope = 0;
     this.heat = sign * load - power;
     this.heatSlope = -(lower.powerSlope + share * (upper.powerSlope - lower.powerSlope) + shareSlope * more);
-    this.levelShare = share;
-    if (level.alternates) this.levelSpan = sign * span - more;
+    if (level.alternates) {
+      const apart = sign * span - more;
+      const [atUpper, atLower] = [(1 - share) * apart, -share * apart];
+      this.levelShare = share;
+      this.mostBeyond = Math.max(atUpper, atLower);
+      this.leastBeyond = Math.min(atUpper, atLower);
+    }
     if (level.cyclingLoss !== undefined) this.lost = share * more * (1 / cyclingFactor(level, share as Fraction) - 1);
     this.power = power + this.lost;
   }

@@ -124,6 +124,7 @@ function runOf({ duty, step, pipeLength, ground, response, start, cyclesPerHour 
     direct: duty.from === 'ground',
     ground,
     supplies: duty.from === 'building' ? duty.supplyTemperatures : undefined,
+    hotLoads: duty.from === 'building' ? duty.hotWater?.loads : undefined,
     first: Math.round((((start ?? 1) - 1) * DAY) / step) % loads.length,
     endOfRun: cyclesPerHour === undefined ? undefined : (fraction) => riseBeyondMean(response.terms, 3600 / cyclesPerHour, fraction),
   };

@@ -1,6 +1,7 @@
 import { MONTH_DAYS } from '../states/index.js';
 import type { Shape, Temperature } from '../units/index.js';
-import { type ModeLedger, ledgerOf, modeLedgerShape } from './ledger.js';
+import type { Books } from './books.js';
+import { type ModeLedger, modeLedgerShape } from './ledger.js';
 import type { Course } from './simulation.js';
 
 /** A calendar month of a simulated year. */
@@ -11,6 +12,8 @@ export interface MonthOfRun {
   readonly heating: ModeLedger;
   /** Cooling. */
   readonly cooling: ModeLedger;
+  /** Hot water, where it is asked for; no part of heating. */
+  readonly hotWater?: ModeLedger;
   /** Mean wall of the pipes [degC]. */
   readonly meanWall: Temperature;
 }
@@ -20,6 +23,7 @@ export const monthOfRunShape: Shape<MonthOfRun> = {
   month: 'count',
   heating: modeLedgerShape,
   cooling: modeLedgerShape,
+  hotWater: { optional: modeLedgerShape },
   meanWall: 'temperature',
 };
 
@@ -28,13 +32,13 @@ const DAY = 86_400;
 /**
  * The months of a year; a year of 366 days has a 29 February.
  *
- * @param loads - of every step [W]
+ * @param books - the ledgers from one step to another
  * @param course - of every step
  * @param step - length of a step [s]
  * @returns twelve rows, or nothing where the steps make up no calendar year or do not end with the months
  */
-export function monthTable(loads: ArrayLike<number>, course: Course, step: number): readonly MonthOfRun[] | undefined {
-  const days = (loads.length * step) / DAY;
+export function monthTable(books: (from: number, to: number) => Books, course: Course, step: number): readonly MonthOfRun[] | undefined {
+  const days = (course.walls.length * step) / DAY;
   if ((days !== 365 && days !== 366) || DAY % step !== 0) return undefined;
   const perDay = DAY / step;
   let to = 0;
@@ -44,8 +48,7 @@ export function monthTable(loads: ArrayLike<number>, course: Course, step: numbe
     const wall = course.walls.subarray(from, to).reduce((sum, each) => sum + each, 0) / (to - from);
     return {
       month: index + 1,
-      heating: ledgerOf('heating', loads, course, step, from, to),
-      cooling: ledgerOf('cooling', loads, course, step, from, to),
+      ...books(from, to),
       meanWall: wall as Temperature,
     };
   });

@@ -4,16 +4,22 @@ import type { TaggedQuantity, Temperature } from '../units/index.js';
 import { LazyTable } from './lazy-table.js';
 import { LevelMix } from './level-mix.js';
 import type { SimulationInput } from './simulation.js';
+import { PriorityMix } from './priority-mix.js';
 import { UnitTable } from './unit-table.js';
 
 /** What stands between load and wall, tabulated. */
 export interface Plant {
+  /** Whether there is a unit in heating. */
+  readonly heats: boolean;
+  readonly cools: boolean;
   /** The unit in heating, where it is one map over the entering fluid alone, which is followed at less cost. */
   readonly heating: UnitTable | undefined;
   readonly cooling: UnitTable | undefined;
   /** The unit in heating, where it has levels or depends on the temperature supplied. */
   readonly heatingMix: LevelMix | undefined;
   readonly coolingMix: LevelMix | undefined;
+  /** All of these, where the unit makes hot water as well. */
+  readonly priority: PriorityMix | undefined;
   /** Film and wall over the mean fluid [m.K/W]. */
   readonly resistance: LazyTable;
   /** Electric input of the pump over the mean fluid [W]; absent where there is none. */
@@ -25,23 +31,29 @@ export interface Plant {
 }
 
 type Unit = PerformanceMap | StagedUnit | UnitModel;
-type UnitsOfDuty = Partial<Pick<Extract<SimulationInput['duty'], { from: 'building' }>, 'heating' | 'cooling' | 'supplyTemperatures'>>;
+type UnitsOfDuty = Partial<Pick<Extract<SimulationInput['duty'], { from: 'building' }>, 'heating' | 'cooling' | 'supplyTemperatures' | 'hotWater'>>;
 
 /** Tabulates unit, film and pump; the tables serve every length and every year. */
 export function plantOf({ duty, resistanceAt, pump, heatCapacityRate }: Omit<SimulationInput, 'pipeLength'>): Plant {
-  const { heating, cooling, supplyTemperatures }: UnitsOfDuty = duty.from === 'building' ? duty : {};
+  const { heating, cooling, supplyTemperatures, hotWater }: UnitsOfDuty = duty.from === 'building' ? duty : {};
   const plain = (unit: Unit | undefined): UnitTable | undefined =>
-    unit === undefined || 'levels' in unit || supplyTemperatures !== undefined ? undefined : new UnitTable(unit);
+    unit === undefined || 'levels' in unit || supplyTemperatures !== undefined || hotWater !== undefined ? undefined : new UnitTable(unit);
   const mixed = (unit: Unit | undefined): LevelMix | undefined => {
     if (unit === undefined) return undefined;
     if ('levels' in unit) return new LevelMix(unit, supplyTemperatures);
-    return supplyTemperatures && new LevelMix({ mode: unit.mode, levels: [{ model: unit, reachedBy: 'starting' }] }, supplyTemperatures);
+    if (supplyTemperatures === undefined && hotWater === undefined) return undefined;
+    return new LevelMix({ mode: unit.mode, levels: [{ model: unit, reachedBy: 'starting' }] }, supplyTemperatures);
   };
+  const heatingMix = mixed(heating);
+  const coolingMix = mixed(cooling);
   return {
+    heats: heating !== undefined,
+    cools: cooling !== undefined,
     heating: plain(heating),
     cooling: plain(cooling),
-    heatingMix: mixed(heating),
-    coolingMix: mixed(cooling),
+    heatingMix,
+    coolingMix,
+    priority: hotWater && new PriorityMix(new UnitTable(hotWater.heating, hotWater.supplyTemperature), heatingMix, coolingMix),
     resistance: new LazyTable((meanFluid) => demanded('resistanceAt', 'pipe resistance', resistanceAt(meanFluid as Temperature), 100)),
     circulation: pump && new LazyTable((meanFluid) => demanded('pump.powerAt', 'electric power', pump.powerAt(meanFluid as Temperature), 1e6)),
     circulatorHeat: pump?.heatShare ?? 1,

@@ -2,9 +2,9 @@ import { demand, demandCount } from '../errors/index.js';
 import type { ElectricEnergy, Energy, PipeLength, Ratio, Shape, Temperature, TemperatureDifference } from '../units/index.js';
 import { demandSimulation } from './demand-simulation.js';
 import { bindingLimit, type BindingLimit, demandLimits, type FluidLimits } from './fluid-limits.js';
-import { type ModeLedger, ledgerOf } from './ledger.js';
+import { type Books, booksOf } from './books.js';
+import type { ModeLedger } from './ledger.js';
 import { LengthTrials } from './length-trials.js';
-import type { LoadMode } from './margin.js';
 import { plantOf } from './plant.js';
 import type { Simulation, SimulationInput } from './simulation.js';
 
@@ -83,25 +83,23 @@ export function regretTable({ limits, lengthRatios = USUAL, simulation, ...loop 
   demandSimulation(loop);
   const { duty, step } = loop;
   const trials = new LengthTrials(loop, limits, plantOf(loop));
-  const ledger = (mode: LoadMode): ModeLedger => ledgerOf(mode, duty.loads, trials.course, step, 0, duty.loads.length);
   return lengthRatios.flatMap((lengthRatio): RegretRow[] => {
     const pipe = (lengthRatio * loop.pipeLength) as PipeLength;
     if (simulation !== undefined && lengthRatio === 1) {
-      const { heating, cooling } = simulation.lastYear;
-      return [{ lengthRatio, pipe, ...figures(heating, cooling, bindingLimit(simulation, limits)) }];
+      return [{ lengthRatio, pipe, ...figures(simulation.lastYear, bindingLimit(simulation, limits)) }];
     }
     const trial = trials.follow(pipe);
-    return trial === undefined ? [] : [{ lengthRatio, pipe, ...figures(ledger('heating'), ledger('cooling'), trial.binding) }];
+    return trial === undefined ? [] : [{ lengthRatio, pipe, ...figures(booksOf(duty, trials.course, step)(0, duty.loads.length), trial.binding) }];
   });
 }
 
-function figures(heating: ModeLedger, cooling: ModeLedger, binding: BindingLimit | undefined): Omit<RegretRow, 'lengthRatio' | 'pipe'> {
+function figures({ heating, cooling, hotWater }: Books, binding: BindingLimit | undefined): Omit<RegretRow, 'lengthRatio' | 'pipe'> {
   const used = (of: ModeLedger): number => of.unitElectricity + of.circulatorElectricity;
   return {
     ...(heating.coldestFluid === undefined ? {} : { coldestFluid: heating.coldestFluid }),
     ...(cooling.warmestFluid === undefined ? {} : { warmestFluid: cooling.warmestFluid }),
     limitMargin: binding?.limitMargin ?? (0 as TemperatureDifference),
-    usedElectricity: (used(heating) + used(cooling)) as ElectricEnergy,
-    unmetEnergy: (heating.unmetEnergy + cooling.unmetEnergy) as Energy,
+    usedElectricity: (used(heating) + used(cooling) + (hotWater === undefined ? 0 : used(hotWater))) as ElectricEnergy,
+    unmetEnergy: (heating.unmetEnergy + cooling.unmetEnergy + (hotWater?.unmetEnergy ?? 0)) as Energy,
   };
 }

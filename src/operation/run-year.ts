@@ -1,6 +1,7 @@
 import type { GroundMemory } from './ground-memory.js';
 import type { LevelMix } from './level-mix.js';
 import type { Plant } from './plant.js';
+import { PriorityMix } from './priority-mix.js';
 import type { Course } from './simulation.js';
 import { StepSolver } from './step-solver.js';
 
@@ -15,6 +16,8 @@ export interface Run {
   readonly ground: ArrayLike<number>;
   /** Temperature supplied to the load, where the unit asks for it [degC]. */
   readonly supplies: ArrayLike<number> | undefined;
+  /** Heat for hot water, where it is asked for [W]. */
+  readonly hotLoads: ArrayLike<number> | undefined;
   /** The step of the year at which the loop starts. */
   readonly first: number;
   /** Change of the wall at the end of a run beyond even running, per heat per metre while running, over the run fraction; none when absent [m.K/W]. */
@@ -28,7 +31,7 @@ export interface Run {
  * @param course - filled with every step of the year
  * @returns in how many steps the fluid may have had other states
  */
-export function runYear({ plant, memory, pipeLength, loads, direct, ground, supplies, first, endOfRun }: Run, course: Course): number {
+export function runYear({ plant, memory, pipeLength, loads, direct, ground, supplies, hotLoads, first, endOfRun }: Run, course: Course): number {
   const count = loads.length;
   const { stepRise } = memory;
   const { enteringFluids, leavingFluids, walls, runShares, groundHeats, unitPowers, pumpPowers, unmetLoads } = course;
@@ -41,12 +44,14 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, supp
     const load = loads[index] ?? 0;
     // The wall at rest: the heat of the step before joins the memory, which then decays through this step.
     const rest = (ground[index] ?? 0) - memory.pass(lastHeat);
-    const mix = direct ? undefined : load > 0 ? plant.heatingMix : plant.coolingMix;
-    const runs = load !== 0 && (direct || mix !== undefined || (load > 0 ? plant.heating : plant.cooling) !== undefined);
+    const hotLoad = hotLoads === undefined ? 0 : (hotLoads[index] ?? 0);
+    const runs = (load !== 0 && (direct || (load > 0 ? plant.heats : plant.cools))) || hotLoad > 0;
+    const mix = plant.priority ?? (load > 0 ? plant.heatingMix : plant.coolingMix);
     if (runs) {
       step.rest = rest;
       step.load = load;
       if (!ran) step.startFrom(rest);
+      if (plant.priority !== undefined) plant.priority.hotLoad = hotLoad;
       if (supplies !== undefined) mix?.turnTo(supplies[index] ?? Number.NaN);
       step.solve();
       const colder = endOfRun === undefined || step.runFraction >= 1 ? 0 : (step.runningHeat / pipeLength) * endOfRun(step.runFraction);
@@ -83,20 +88,37 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, supp
  * What a step at several levels has beside that of one: the fluid at the harder of two levels, at the end of a run of the upper, the share of the full heat,
  * and the loss by cycling.
  */
-function followLevels(step: StepSolver, mix: LevelMix, course: Course, index: number, endOfRun: Run['endOfRun'], pipeLength: number): void {
+function followLevels(
+  step: StepSolver,
+  mix: LevelMix | PriorityMix,
+  course: Course,
+  index: number,
+  endOfRun: Run['endOfRun'],
+  pipeLength: number,
+): void {
   const { enteringFluids, leavingFluids, heatShares, cyclingPowers } = course;
-  const { levelSpan, levelShare } = mix;
-  if (levelSpan !== 0) {
-    const end = endOfRun === undefined || levelShare >= 1 ? 0 : (levelSpan / pipeLength) * endOfRun(levelShare);
-    enteringFluids[index] = (enteringFluids[index] ?? 0) + step.enteringBeyond(levelSpan, levelShare) - end;
-    leavingFluids[index] = (leavingFluids[index] ?? 0) + step.leavingBeyond(levelSpan, levelShare) - end;
+  const { mostBeyond, leastBeyond, levelShare } = mix;
+  if (mostBeyond !== leastBeyond) {
+    const apart = Math.sign(step.load) * (mostBeyond - leastBeyond);
+    const end = endOfRun === undefined || levelShare >= 1 ? 0 : (apart / pipeLength) * endOfRun(levelShare);
+    enteringFluids[index] = (enteringFluids[index] ?? 0) + step.enteringBeyond(mostBeyond, leastBeyond) - end;
+    leavingFluids[index] = (leavingFluids[index] ?? 0) + step.leavingBeyond(mostBeyond, leastBeyond) - end;
   }
   cyclingPowers[index] = step.runFraction * mix.lost;
-  heatShares[index] = step.runFraction * (mix.heat / mix.fullHeat());
+  heatShares[index] = mix.heatShare();
+  const { hotWater } = course;
+  if (hotWater === undefined || !(mix instanceof PriorityMix)) return;
+  const { hotFraction } = mix;
+  const pump = step.circulation / step.stretch;
+  hotWater.runShares[index] = hotFraction;
+  hotWater.groundHeats[index] = hotFraction * (mix.hotHeat - pump * step.circulatorHeat);
+  hotWater.unitPowers[index] = hotFraction * mix.hotPower;
+  hotWater.pumpPowers[index] = hotFraction * pump;
+  hotWater.unmetLoads[index] = mix.hotUnmet;
 }
 
 /** Room for the steps of a year; with several levels, ground heat and running time are two things. */
-export function emptyCourse(count: number, { heatingMix, coolingMix }: Plant): Course {
+export function emptyCourse(count: number, { heatingMix, coolingMix, priority }: Plant): Course {
   const zeros = (): Float64Array => new Float64Array(count);
   const runShares = zeros();
   return {
@@ -104,11 +126,12 @@ export function emptyCourse(count: number, { heatingMix, coolingMix }: Plant): C
     leavingFluids: zeros(),
     walls: zeros(),
     runShares,
-    heatShares: heatingMix === undefined && coolingMix === undefined ? runShares : zeros(),
+    heatShares: heatingMix === undefined && coolingMix === undefined && priority === undefined ? runShares : zeros(),
     groundHeats: zeros(),
     unitPowers: zeros(),
     cyclingPowers: zeros(),
     pumpPowers: zeros(),
     unmetLoads: zeros(),
+    ...(priority && { hotWater: { runShares: zeros(), groundHeats: zeros(), unitPowers: zeros(), pumpPowers: zeros(), unmetLoads: zeros() } }),
   };
 }

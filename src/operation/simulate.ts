@@ -2,6 +2,7 @@ import type { Finding } from '../findings/index.js';
 import { extrapolationFindings } from '../heat-pump/index.js';
 import type { Fraction, Temperature, TemperatureDifference, Time } from '../units/index.js';
 import { demandSimulation } from './demand-simulation.js';
+import type { ModeLedger } from './ledger.js';
 import { LoopYears, type WarmStart } from './loop-years.js';
 import { type Plant, plantOf } from './plant.js';
 import { emptyCourse } from './run-year.js';
@@ -12,7 +13,9 @@ import type { Course, SimulatedYear, Simulation, SimulationInput } from './simul
  * Follows a loop step by step through its first year and to the year that repeats.
  *
  * In every step the load, the unit at its entering fluid, the film at its regime and the wall are solved together. The unit runs the share of the step that
- * meets the load; the wall sees the mean heat of the step, film, pipe wall and fluid see the heat while running; auxiliary heat meets the rest.
+ * meets the load; the wall sees the mean heat of the step, film, pipe wall and fluid see the heat while running; auxiliary heat meets the rest. Of two levels
+ * run in one step, or of hot water and house, film and range see the mean while running, and the fluid is reported at the harder of the two, by the film of
+ * that mean. Hot water comes first; the house is served in what is left of the step.
  * Temperatures are those at the end of the step. Steps without running report the wall and count in no extreme. Flow is constant while running. The
  * properties of the ground do not change: freezing is left out, which keeps a reserve.
  *
@@ -52,7 +55,7 @@ export function simulate(input: SimulationInput): Simulation {
 /** {@link simulate} with input that was checked, tables that other lengths share, and, where there is one, the ground that a like loop settled at. */
 export function follow(input: SimulationInput, plant: Plant, like?: WarmStart): Simulation {
   const { duty, step, response, years, withCourse = false } = input;
-  const summary = (number: number, course: Course): SimulatedYear => simulatedYear(number, duty.loads, course, step, withCourse);
+  const summary = (number: number, course: Course): SimulatedYear => simulatedYear(number, duty, course, step, withCourse);
   const loop = new LoopYears(input, plant, emptyCourse(duty.loads.length, plant));
   loop.run();
   const yearOne = summary(1, loop.course);
@@ -80,13 +83,17 @@ export function follow(input: SimulationInput, plant: Plant, like?: WarmStart): 
 
 function findingsOf({ duty }: SimulationInput, years: readonly SimulatedYear[], manyStatesTime: number): readonly Finding[] {
   // Where it is mild the unit is better than its outermost rating point, and little depends on how much; the hard side is what a loop is sized by.
-  const hard = { heating: 'coldestFluid', cooling: 'warmestFluid' } as const;
-  const extrapolated = (['heating', 'cooling'] as const).flatMap((mode) => {
-    const map = duty.from === 'building' ? duty[mode] : undefined;
-    const fluids = years.flatMap((year) => year[mode][hard[mode]] ?? []);
-    if (map === undefined || fluids.length === 0) return [];
-    return extrapolationFindings(map, (mode === 'heating' ? Math.min(...fluids) : Math.max(...fluids)) as Temperature);
-  });
+  const coldest = (of: (year: SimulatedYear) => ModeLedger | undefined): number =>
+    Math.min(...years.map((year) => of(year)?.coldestFluid ?? Infinity));
+  const warmest = Math.max(...years.map(({ cooling }) => cooling.warmestFluid ?? -Infinity));
+  const units = duty.from === 'building' ? duty : undefined;
+  const extrapolated = (
+    [
+      [units?.heating, coldest(({ heating }) => heating)],
+      [units?.cooling, warmest],
+      [units?.hotWater?.heating, coldest(({ hotWater }) => hotWater)],
+    ] as const
+  ).flatMap(([unit, fluid]) => (unit === undefined || !Number.isFinite(fluid) ? [] : extrapolationFindings(unit, fluid as Temperature)));
   const time = manyStatesTime as Time;
   return [...extrapolated, ...(time > 0 ? [{ code: 'film-states', level: 'note', values: { time }, source: 'common practice' } as const] : [])];
 }

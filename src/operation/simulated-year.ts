@@ -1,7 +1,7 @@
 import type { DayOfYear, Shape, Temperature } from '../units/index.js';
-import { ledgerOf } from './ledger.js';
+import { booksOf, judgedLoads } from './books.js';
 import { monthTable } from './month-table.js';
-import type { Course, Extreme, FluidExtremes, SimulatedYear } from './simulation.js';
+import type { Course, Extreme, FluidExtremes, SimulatedDuty, SimulatedYear } from './simulation.js';
 
 /** Shape of {@link Extreme}. */
 export const extremeShape: Shape<Extreme> = { temperature: 'temperature', day: 'day of year' };
@@ -9,13 +9,13 @@ export const extremeShape: Shape<Extreme> = { temperature: 'temperature', day: '
 const DAY = 86_400;
 
 /** What a year came to. */
-export function simulatedYear(year: number, loads: ArrayLike<number>, course: Course, step: number, withCourse: boolean): SimulatedYear {
-  const months = monthTable(loads, course, step);
+export function simulatedYear(year: number, duty: SimulatedDuty, course: Course, step: number, withCourse: boolean): SimulatedYear {
+  const books = booksOf(duty, course, step);
+  const months = monthTable(books, course, step);
   return {
     year,
-    ...extremesOf(loads, course, step),
-    heating: ledgerOf('heating', loads, course, step, 0, loads.length),
-    cooling: ledgerOf('cooling', loads, course, step, 0, loads.length),
+    ...extremesOf(judgedLoads(duty), course, step),
+    ...books(0, duty.loads.length),
     ...(months && { months }),
     ...(withCourse ? { course } : {}),
   };

@@ -17,6 +17,16 @@ import type {
 import type { ModeLedger } from './ledger.js';
 import type { MonthOfRun } from './month-table.js';
 
+/** Hot water that the unit makes beside its work for the house, before it. */
+export interface HotWaterDuty {
+  /** Heat for hot water in each step, as many as loads, 0 to 1e9, plain numbers [W]. */
+  readonly loads: ArrayLike<number>;
+  /** The unit while it makes hot water, at that condition. */
+  readonly heating: PerformanceMap | UnitModel;
+  /** Temperature supplied meanwhile, −50 to 150, for a unit that asks for it [degC]. */
+  readonly supplyTemperature?: Temperature;
+}
+
 /** What the loop has to do, step by step through one year that repeats; plain numbers in watts, the mean over each step. */
 export type SimulatedDuty =
   | {
@@ -32,6 +42,8 @@ export type SimulatedDuty =
       readonly cooling?: PerformanceMap | StagedUnit | UnitModel;
       /** Temperature supplied to the load in each step, as many as loads, −50 to 150; for units that ask for it [degC]. */
       readonly supplyTemperatures?: ArrayLike<number>;
+      /** Hot water, which comes first in every step; none when left out. */
+      readonly hotWater?: HotWaterDuty;
     }
   | {
       readonly from: 'ground';
@@ -115,7 +127,12 @@ export interface Course {
   readonly pumpPowers: Float64Array;
   /** Load that the unit does not meet, auxiliary heat above 0, cooling missed below [W]. */
   readonly unmetLoads: Float64Array;
+  /** What of running time, heat and electricity is for hot water, and hot water that is not made; absent where none is asked for. */
+  readonly hotWater?: HotWaterCourse;
 }
+
+/** The part of a {@link Course} that is for hot water. */
+export type HotWaterCourse = Pick<Course, 'runShares' | 'groundHeats' | 'unitPowers' | 'pumpPowers' | 'unmetLoads'>;
 
 /** The fluid of one year at its coldest and its warmest. */
 export interface FluidExtremes {
@@ -137,6 +154,8 @@ export interface SimulatedYear extends FluidExtremes {
   readonly heating: ModeLedger;
   /** Cooling over the year. */
   readonly cooling: ModeLedger;
+  /** Hot water over the year, where it is asked for; no part of heating. */
+  readonly hotWater?: ModeLedger;
   /** Month by month; absent where the steps do not make up 365 or 366 days. */
   readonly months?: readonly MonthOfRun[];
   /** Step by step, where asked for. */

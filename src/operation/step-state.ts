@@ -57,10 +57,19 @@ export class StepState {
     this.direct = direct;
   }
 
+  /**
+   * Share of the circulator's electricity that ends in the fluid.
+   *
+   * @returns [1]
+   */
+  get circulatorHeat(): number {
+    return this.plant.circulatorHeat;
+  }
+
   /** Everything that follows from the entering fluid. */
   protected evaluate(): void {
     const { entering, load } = this;
-    const { resistance, circulation, circulatorHeat, halfRange, heating, cooling, heatingMix, coolingMix } = this.plant;
+    const { resistance, circulation, circulatorHeat, halfRange, heating, cooling, heatingMix, coolingMix, priority } = this.plant;
     const sign = load > 0 ? 1 : -1;
     const unit = this.direct ? undefined : load > 0 ? heating : cooling;
     let heat = load;
@@ -81,9 +90,9 @@ export class StepState {
         fractionSlope = (-fraction * capacitySlope) / capacity;
       } else unmet = load - sign * capacity;
     } else if (!this.direct) {
-      const mix = load > 0 ? heatingMix : coolingMix;
+      const mix = priority ?? (load > 0 ? heatingMix : coolingMix);
       if (mix !== undefined) {
-        mix.read(entering, sign * load);
+        mix.read(entering, mix === priority ? load : sign * load);
         heat = mix.heat;
         heatSlope = mix.heatSlope;
         fraction = mix.fraction;
@@ -122,28 +131,26 @@ export class StepState {
   }
 
   /**
-   * How much harder the entering fluid is at the harder of two levels than at their mean: with more heat the film takes more, and less of the range lies between
-   * entering and mean fluid; either may outweigh the other.
+   * How much harder the entering fluid is at the harder of two levels or services than at their mean: with more heat the film takes more, and half of the range
+   * comes back; either may outweigh the other.
    *
-   * @param levelSpan - heat from the ground at the upper level less that at the lower [W]
-   * @param levelShare - of the upper level [1]
+   * @param most - heat from the ground at the one that draws most, beyond the mean [W]
+   * @param least - the same of the one that draws least [W]
    * @returns below 0 in heating [K]
    */
-  enteringBeyond(levelSpan: number, levelShare: number): number {
+  enteringBeyond(most: number, least: number): number {
     const perHeat = this.plant.halfRange - this.film * this.perLength;
-    const upper = (1 - levelShare) * levelSpan * perHeat;
-    const lower = -levelShare * levelSpan * perHeat;
-    return this.load > 0 ? Math.min(upper, lower) : Math.max(upper, lower);
+    return this.load >= 0 ? Math.min(most * perHeat, least * perHeat) : Math.max(most * perHeat, least * perHeat);
   }
 
   /**
-   * The same of the leaving fluid, which is always harder at the upper level.
+   * The same of the leaving fluid, which is hardest with the most heat.
    *
-   * @param levelSpan - heat from the ground at the upper level less that at the lower [W]
-   * @param levelShare - of the upper level [1]
+   * @param most - heat from the ground at the one that draws most, beyond the mean [W]
+   * @param least - the same of the one that draws least, or gives most in cooling [W]
    * @returns below 0 in heating [K]
    */
-  leavingBeyond(levelSpan: number, levelShare: number): number {
-    return -(1 - levelShare) * levelSpan * (this.plant.halfRange + this.film * this.perLength);
+  leavingBeyond(most: number, least: number): number {
+    return -(this.load >= 0 ? most : least) * (this.plant.halfRange + this.film * this.perLength);
   }
 }

@@ -72,10 +72,7 @@ export class UnitTable {
   }
 
   #fill(index: number): void {
-    const { capacity, capacitySlope, power, powerSlope } = this.#map.continuedAt(
-      (LOWEST + index / PER_KELVIN) as Temperature,
-      this.#supply,
-    );
+    const { capacity, capacitySlope, power, powerSlope } = this.#map.continuedAt((LOWEST + index / PER_KELVIN) as Temperature, this.#supply);
     this.#held.set([capacity, capacitySlope / PER_KELVIN, power, powerSlope / PER_KELVIN], index * WIDTH);
     this.#known[index] = 1;
   }

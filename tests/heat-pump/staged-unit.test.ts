@@ -126,7 +126,10 @@ describe('stagedUnit', () => {
   it('answers where all levels do, and tells of odd and of longer ones', () => {
     const narrow = performanceMap({ mode: 'heating', points: inventedHeating.filter(({ enteringFluid }) => enteringFluid < 12) });
     const double = (map: PerformanceMap): PerformanceMap =>
-      performanceMap({ mode: 'heating', points: map.points.map(({ enteringFluid, capacity, cop }) => ({ enteringFluid, capacity: (2 * capacity) as Power, cop })) });
+      performanceMap({
+        mode: 'heating',
+        points: map.points.map(({ enteringFluid, capacity, cop }) => ({ enteringFluid, capacity: (2 * capacity) as Power, cop })),
+      });
     const unit = stagedUnit({ levels: [narrow, double(heating)], between: 'speeds' });
     expect(unit.rated).toEqual({ lowest: -5, highest: 10 });
     expect(unit.findings).toMatchObject([{ code: 'level-ranges-differ', values: { levelInUse: 1, highest: 10 } }]);
@@ -139,7 +142,10 @@ describe('stagedUnit', () => {
 
   it('refuses levels that are none', () => {
     const cooling = performanceMap({ mode: 'cooling', points: inventedCooling });
-    const apart = performanceMap({ mode: 'heating', points: inventedHeating.map((point) => ({ ...point, enteringFluid: celsius(point.enteringFluid / 2 + 45) })) });
+    const apart = performanceMap({
+      mode: 'heating',
+      points: inventedHeating.map((point) => ({ ...point, enteringFluid: celsius(point.enteringFluid / 2 + 45) })),
+    });
     const of = (...levels: readonly PerformanceMap[]): StagedUnit => stagedUnit({ levels, between: 'stages' });
     expect(() => of()).toThrow(expect.objectContaining({ argument: 'levels' }));
     expect(() => of(heating, heating)).toThrow(expect.objectContaining({ code: 'impossible', argument: 'levels.1.model.capacity' }));

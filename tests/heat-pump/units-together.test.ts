@@ -12,7 +12,9 @@ const topAt = ({ levels }: StagedUnit, entering: Temperature): number => levels.
 const anyUnits = fc
   .tuple(fc.array(anyStaged, { minLength: 2, maxLength: 8 }), fc.constantFrom('heating', 'cooling'))
   .map(([units, mode]) => units.filter((unit) => unit.mode === mode).slice(0, 3))
-  .filter((units) => units.length > 1 && Math.max(...units.map(({ rated }) => rated.lowest)) + 1 < Math.min(...units.map(({ rated }) => rated.highest)));
+  .filter(
+    (units) => units.length > 1 && Math.max(...units.map(({ rated }) => rated.lowest)) + 1 < Math.min(...units.map(({ rated }) => rated.highest)),
+  );
 
 describe('units together', () => {
   it('in order are at any load the sum of what each does', () => {
@@ -50,7 +52,12 @@ describe('units together', () => {
         expect(Math.abs(together.groundHeat - count * own.groundHeat)).toBeLessThanOrEqual(size);
         expect(Math.abs(together.unmetLoad - count * own.unmetLoad)).toBeLessThanOrEqual(size);
         expect(together.runFraction).toBeCloseTo(own.runFraction, 6);
-        const loop = unitsOnLoop({ enteringFluid: entering, units: units.map((each) => ({ unit: each, sourceFlow: flow })), load: (count * load) as Power, sharing: 'evenly' });
+        const loop = unitsOnLoop({
+          enteringFluid: entering,
+          units: units.map((each) => ({ unit: each, sourceFlow: flow })),
+          load: (count * load) as Power,
+          sharing: 'evenly',
+        });
         for (const each of loop.byUnit) expect(Math.abs(each.power - own.power)).toBeLessThanOrEqual(size);
         expect(Math.abs(loop.metLoad + loop.unmetLoad - count * load)).toBeLessThanOrEqual(size);
       }),
@@ -58,11 +65,17 @@ describe('units together', () => {
   });
 
   it('that are unlike, evenly carry the load in proportion to what each gives at the level', () => {
-    const units = [stagedUnit({ levels: [flat(4, 4), flat(6, 3.5)], between: 'stages' }), stagedUnit({ levels: [flat(6, 4.2), flat(14, 3.2)], between: 'stages' })];
+    const units = [
+      stagedUnit({ levels: [flat(4, 4), flat(6, 3.5)], between: 'stages' }),
+      stagedUnit({ levels: [flat(6, 4.2), flat(14, 3.2)], between: 'stages' }),
+    ];
     const at = (load: number): readonly number[] =>
-      unitsOnLoop({ enteringFluid: celsius(0), units: units.map((unit) => ({ unit, sourceFlow: flow })), load: kilowatts(load), sharing: 'evenly' }).byUnit.map(
-        ({ metLoad, unmetLoad }) => Number(kilowatts.of((metLoad + unmetLoad) as Power).toFixed(9)),
-      );
+      unitsOnLoop({
+        enteringFluid: celsius(0),
+        units: units.map((unit) => ({ unit, sourceFlow: flow })),
+        load: kilowatts(load),
+        sharing: 'evenly',
+      }).byUnit.map(({ metLoad, unmetLoad }) => Number(kilowatts.of((metLoad + unmetLoad) as Power).toFixed(9)));
     expect([at(5), at(15), at(30)]).toEqual([
       [2, 3],
       [5, 10],
@@ -94,7 +107,10 @@ describe('units together', () => {
   it('refuse units that cannot share, and loads of two kinds or none', () => {
     const [one, two] = [flat(6, 4), stagedUnit({ levels: [flat(4, 4), flat(6, 3.5)], between: 'stages' })];
     const lossy = stagedUnit({ levels: [flat(6, 4)], between: 'stages', cyclingLoss: () => ratio(1) });
-    const wrong = (input: object): (() => unknown) => () => unitsTogether({ units: [one, two], sharing: 'in order', ...input });
+    const wrong =
+      (input: object): (() => unknown) =>
+      () =>
+        unitsTogether({ units: [one, two], sharing: 'in order', ...input });
     expect(wrong({ units: [one] })).toThrow('units');
     expect(wrong({ units: [one, 5] })).toThrow('units.1');
     expect(wrong({ sharing: 'by lot' })).toThrow('sharing');
@@ -102,7 +118,10 @@ describe('units together', () => {
     expect(wrong({ sharing: 'evenly' })).toThrow(expect.objectContaining({ argument: 'units.1.levels' }));
     expect(wrong({ units: [one, lossy], sharing: 'evenly' })).toThrow(expect.objectContaining({ argument: 'units.1.levels.0' }));
     const each = { unit: one, sourceFlow: flow };
-    const loop = (input: object): (() => unknown) => () => unitsOnLoop({ enteringFluid: celsius(0), units: [each, each], ...input });
+    const loop =
+      (input: object): (() => unknown) =>
+      () =>
+        unitsOnLoop({ enteringFluid: celsius(0), units: [each, each], ...input });
     expect(loop({})).toThrow(expect.objectContaining({ code: 'missing', argument: 'units.0.load' }));
     expect(loop({ load: kilowatts(3) })).toThrow(expect.objectContaining({ code: 'missing', argument: 'sharing' }));
     expect(loop({ load: kilowatts(3), sharing: 'evenly', units: [{ ...each, load: kilowatts(2) }] })).toThrow(
@@ -111,10 +130,25 @@ describe('units together', () => {
   });
 
   it('refuse bad input by name', () => {
-    const shape: Shape<Numbers> = { enteringFluid: 'temperature', load: 'power', sharing: ['in order', 'evenly'], units: { list: { sourceFlow: 'flow' } } };
-    const example: Numbers = { enteringFluid: celsius(0), load: kilowatts(9), sharing: 'in order', units: [{ sourceFlow: flow }, { sourceFlow: flow }] };
-    const withUnits = (units: readonly object[]): readonly object[] => units.map((each) => (typeof each === 'object' ? { unit: flat(6, 4), ...each } : each));
-    refuses((input) => unitsOnLoop({ ...input, units: Array.isArray(input.units) ? withUnits(input.units) : input.units } as UnitsOnLoopInput), shape, example);
+    const shape: Shape<Numbers> = {
+      enteringFluid: 'temperature',
+      load: 'power',
+      sharing: ['in order', 'evenly'],
+      units: { list: { sourceFlow: 'flow' } },
+    };
+    const example: Numbers = {
+      enteringFluid: celsius(0),
+      load: kilowatts(9),
+      sharing: 'in order',
+      units: [{ sourceFlow: flow }, { sourceFlow: flow }],
+    };
+    const withUnits = (units: readonly object[]): readonly object[] =>
+      units.map((each) => (typeof each === 'object' ? { unit: flat(6, 4), ...each } : each));
+    refuses(
+      (input) => unitsOnLoop({ ...input, units: Array.isArray(input.units) ? withUnits(input.units) : input.units } as UnitsOnLoopInput),
+      shape,
+      example,
+    );
   });
 });
 

@@ -6,7 +6,10 @@ import { refuses } from '../support/bad-input.js';
 import { between, flat } from './levels.js';
 
 /** Electricity of a compressor [kW] that needs a·C + b·C^n for a capacity C [kW]: convex, and nothing for nothing. */
-const compressor = (a: number, b: number, n: number): ((capacity: number) => number) => (capacity) => a * capacity + b * (capacity / 10) ** n;
+const compressor =
+  (a: number, b: number, n: number): ((capacity: number) => number) =>
+  (capacity) =>
+    a * capacity + b * (capacity / 10) ** n;
 const ratedAt = (course: (capacity: number) => number, capacities: readonly number[]): StagedUnit =>
   stagedUnit({ levels: capacities.map((each) => flat(each, each / course(each))), between: 'speeds' });
 const worst = (rows: readonly SpeedMixing[]): number => Math.max(...rows.map(({ mostOver }) => mostOver));

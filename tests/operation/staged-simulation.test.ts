@@ -74,7 +74,11 @@ describe('a unit of several levels by the hour', () => {
         const rising = levels.reduce<number[]>((all, more) => [...all, (all.at(-1) ?? 1) * more], []);
         const shares = rising.map((each) => (top * each) / (rising.at(-1) ?? 1));
         const units = { heating: stages(heating, shares, kind, loss), cooling: stages(cooling, shares, kind, loss) };
-        const { heating: heat, cooling: cold, course } = year(
+        const {
+          heating: heat,
+          cooling: cold,
+          course,
+        } = year(
           { loads: series, ...units },
           {
             ground: series.map(() => 9),
@@ -191,7 +195,11 @@ describe('a unit of several levels by the hour', () => {
 
   it('of units together is followed, and a loop is sized for it', () => {
     const pair = unitsTogether({ units: [scaled(heating, 0.6), scaled(heating, 0.6)], sharing: 'in order' });
-    const { simulation, binding } = sizeLoop({ ...house, duty: { from: 'building', loads, heating: pair, cooling }, limits: { lowestEntering: celsius(-4) } });
+    const { simulation, binding } = sizeLoop({
+      ...house,
+      duty: { from: 'building', loads, heating: pair, cooling },
+      limits: { lowestEntering: celsius(-4) },
+    });
     expect(binding.limitMargin).toBeGreaterThanOrEqual(0);
     expect(binding.limitMargin).toBeLessThan(0.2);
     expect(simulation.lastYear.heating.coveredShare).toBeGreaterThan(0.95);
@@ -199,7 +207,10 @@ describe('a unit of several levels by the hour', () => {
   });
 
   it('is refused in the wrong mode', () => {
-    const run = (duty: object): (() => unknown) => () => year(duty);
+    const run =
+      (duty: object): (() => unknown) =>
+      () =>
+        year(duty);
     expect(run({ heating: cooling })).toThrow(expect.objectContaining({ argument: 'duty.heating.mode' }));
     expect(run({ cooling: stages(heating, [1]) })).toThrow(expect.objectContaining({ argument: 'duty.cooling.mode' }));
     expect(run({ heating: 5 })).toThrow(expect.objectContaining({ argument: 'duty.heating' }));
@@ -261,7 +272,10 @@ describe('the temperature supplied', () => {
   });
 
   it('is refused where it is none, or not one for each load', () => {
-    const run = (supplyTemperatures: unknown): (() => unknown) => () => year({ heating: overSupply, supplyTemperatures });
+    const run =
+      (supplyTemperatures: unknown): (() => unknown) =>
+      () =>
+        year({ heating: overSupply, supplyTemperatures });
     expect(run([35])).toThrow(expect.objectContaining({ argument: 'duty.supplyTemperatures.length' }));
     expect(run(constant(35).subarray(1))).toThrow(expect.objectContaining({ argument: 'duty.supplyTemperatures' }));
     expect(run(constant(Number.NaN))).toThrow(expect.objectContaining({ argument: 'duty.supplyTemperatures.0' }));
