@@ -1,4 +1,4 @@
-import type { Length, Ratio, Shape } from '../units/index.js';
+import type { Length, PipeLength, Ratio, Shape } from '../units/index.js';
 
 /** Values of the findings that the ground room raises, by code. */
 export interface GroundFindingValues {
@@ -18,10 +18,20 @@ export interface GroundFindingValues {
     /** Steady rise of all trenches over that of one trench alone [1]. */
     readonly risesBy: Ratio;
   };
+  /** The pipe that leads from one ring of a coil to the next is a noticeable share of it, and the response counts circles alone. */
+  'pipe-between-rings-left-out': {
+    /** How far one ring is from the next [m]. */
+    readonly pitch: Length;
+    /** Pipe of one turn [m]. */
+    readonly pipePerTurn: PipeLength;
+    /** What the response counts of it [m]. */
+    readonly countedPerTurn: PipeLength;
+  };
 }
 
 /** Shapes of {@link GroundFindingValues}. */
 export const groundFindingShapes: { readonly [C in keyof GroundFindingValues]: Shape<GroundFindingValues[C]> } = {
   'pipes-near-for-line-sources': { distance: 'length', holdsFrom: 'length' },
   'trenches-warm-each-other': { trenchSpacing: 'length', trenches: 'count', risesBy: 'ratio' },
+  'pipe-between-rings-left-out': { pitch: 'length', pipePerTurn: 'pipe length', countedPerTurn: 'pipe length' },
 };

@@ -5,11 +5,13 @@ import type { TrenchCount } from './sections.js';
 
 /** Greatest depth and greatest half-width of a trench accepted [m]; deeper is a borehole. */
 export const MOST_DEPTH: number = 50;
-const MOST_PIPES = 24;
-const MOST_TRENCHES = 500;
-const MOST_TRENCH_SPACING = 1000;
+const MOST_PIPES = 100;
+/** Most trenches of one layout. */
+export const MOST_TRENCHES = 500;
+/** Greatest distance of trenches accepted [m]. */
+export const MOST_TRENCH_SPACING = 1000;
 /** The narrowest cut that a chain trencher makes, common practice; nearer trenches are one trench [m]. */
-const LEAST_CUT = 0.15;
+export const LEAST_CUT = 0.15;
 
 /**
  * Puts pipes into equal, parallel trenches and refuses what cannot be dug: pipes above ground or in one place, trenches

@@ -57,7 +57,7 @@ export function demandBuriedPipes(layout: Layout, pipe: { readonly outsideDiamet
 }
 
 /** Least distance between two pipe axes, in one trench or in neighbouring ones [m]; 1e9 when there is only one pipe. */
-export function nearestPipes({ pipes, trenches, trenchSpacing }: Layout): number {
+export function nearestPipes({ pipes, trenches, trenchSpacing }: Pick<Layout, 'pipes' | 'trenches' | 'trenchSpacing'>): number {
   let nearest = 1e9;
   for (const [i, from] of pipes.entries())
     for (const [j, to] of pipes.entries()) {

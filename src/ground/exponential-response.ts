@@ -85,7 +85,13 @@ export function exponentialResponse(input: GroundResponseInput): ExponentialResp
 /** The pipes of an input, checked, each giving off its heat as a cylinder. */
 export function cylindricalPipes(input: GroundResponseInput): GroundPipes {
   const pipes = groundPipes(input);
-  if (pipes.selfTerm === 'cylinder') return pipes;
+  cylinderOnly(pipes.selfTerm);
+  return pipes;
+}
+
+/** Refuses pipes whose own heat would leave a line. */
+export function cylinderOnly(selfTerm: GroundPipes['selfTerm']): void {
+  if (selfTerm === 'cylinder') return;
   throw new InputError({
     code: 'impossible',
     argument: 'selfTerm',

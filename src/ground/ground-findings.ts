@@ -7,21 +7,13 @@ import type { Layout } from './layout.js';
 const RADII_APART = 20;
 
 /** Share by which trenches may raise the resistance of one another before it is worth a word. */
-const NOTICEABLE = 0.2;
+export const NOTICEABLE = 0.2;
 
 /** What is doubtful about pipes in the ground. */
 export function groundFindings(layout: Layout, radius: number, risesBy: number): readonly Finding[] {
   const shallowest = Math.min(...layout.pipes.map(({ depth }) => depth));
   const distance = Math.min(nearestPipes(layout), 2 * shallowest);
-  const holdsFrom = RADII_APART * radius;
-  const findings: Finding[] = [];
-  if (distance < holdsFrom)
-    findings.push({
-      code: 'pipes-near-for-line-sources',
-      level: 'note',
-      values: { distance: distance as Length, holdsFrom: holdsFrom as Length },
-      source: 'buriedPipeElements',
-    });
+  const findings: Finding[] = [...lineFindings(distance, radius)];
   if (risesBy > 1 + NOTICEABLE)
     findings.push({
       code: 'trenches-warm-each-other',
@@ -30,4 +22,12 @@ export function groundFindings(layout: Layout, radius: number, risesBy: number):
       source: 'ingersoll1954',
     });
   return findings;
+}
+
+/** What is doubtful about a distance of pipes, or of a pipe from its mirror image [m], for line sources. */
+export function lineFindings(distance: number, radius: number): readonly Finding[] {
+  const holdsFrom = RADII_APART * radius;
+  if (distance >= holdsFrom) return [];
+  const values = { distance: distance as Length, holdsFrom: holdsFrom as Length };
+  return [{ code: 'pipes-near-for-line-sources', level: 'note', values, source: 'buriedPipeElements' }];
 }

@@ -1,12 +1,7 @@
-import { demand, locate } from '../errors/index.js';
-import type { PipeResistance, Time, TrenchResistance } from '../units/index.js';
-import { groundFindings } from './ground-findings.js';
 import { groundPipes } from './ground-pipes.js';
-import { groupPairs, meanRise, pipeRises } from './pairs.js';
 import type { GroundResponse, GroundResponseInput } from './response.js';
-import { steadyKernel, type StepKernel, stepKernel } from './step-kernel.js';
-
-const LATEST = 1e12;
+import { responseOfPipes } from './response-of-pipes.js';
+import { steadyKernel, stepKernel } from './step-kernel.js';
 
 /**
  * How far the walls of buried pipes warm after a step of heat, and in the end.
@@ -34,32 +29,5 @@ const LATEST = 1e12;
  */
 export function groundResponse(input: GroundResponseInput): GroundResponse {
   const pipes = groundPipes(input);
-  const { places, groups, radius, sealed } = pipes;
-  const { layout, soil } = input;
-  const scale = 1 / (4 * Math.PI * soil.conductivity);
-
-  const kernelAfter = (time: Time): StepKernel => {
-    demand('time', 'time', time, { atLeast: 0, atMost: LATEST });
-    return stepKernel(soil.diffusivity * time, pipes);
-  };
-  const riseAfter = (time: Time): PipeResistance => (scale * meanRise(groups, kernelAfter(time))) as PipeResistance;
-  const trenchOf = (rise: PipeResistance): TrenchResistance => (rise / layout.pipesPerTrench) as TrenchResistance;
-  const risesOf = (kernel: StepKernel): readonly (readonly PipeResistance[])[] =>
-    pipeRises(places, kernel).map((trench) => trench.map((rise) => (scale * rise) as PipeResistance));
-
-  const steady = steadyKernel(radius);
-  const steadyMean = meanRise(groups, steady);
-  const steadyRise = sealed ? undefined : ((scale * steadyMean) as PipeResistance);
-  return {
-    layout,
-    riseAfter,
-    risesAfter: (times) => times.map((time, index) => locate(`times.${String(index)}`, () => riseAfter(time))),
-    steadyRise,
-    trenchRiseAfter: (time) => trenchOf(riseAfter(time)),
-    steadyTrenchRise: steadyRise === undefined ? undefined : trenchOf(steadyRise),
-    pipeRisesAfter: (time) => risesOf(kernelAfter(time)),
-    steadyPipeRises: sealed ? undefined : risesOf(steady),
-    findings: groundFindings(layout, radius, sealed ? 1 : steadyMean / meanRise(groupPairs({ ...places, trenches: 1 }), steady)),
-    sources: ['ingersoll1954', 'carslawJaeger1959', 'buriedPipeElements'],
-  };
+  return responseOfPipes(input, pipes, { after: (spread) => stepKernel(spread, pipes), steady: steadyKernel(pipes.radius) });
 }

@@ -1,5 +1,6 @@
 export { layoutShape, pipePositionShape, type Layout, type LayoutName, type PipePosition } from './layout.js';
 export type {
+  AreaCollectorSection,
   CustomSection,
   FourPipeSection,
   OnePipeSection,
@@ -7,6 +8,8 @@ export type {
   TrenchCount,
   TwoPipeSideBySideSection,
   TwoPipeStackedSection,
+  UnequalTrench,
+  UnequalTrenchesSection,
 } from './sections.js';
 export { customLayout, fourPipe, onePipe, sixPipe, twoPipeSideBySide, twoPipeStacked } from './layout-makers.js';
 export { layoutFrom, layoutInputShape, type LayoutInput } from './layout-input.js';
@@ -37,3 +40,18 @@ export {
 } from './exponential-geometry.js';
 export { exponentialPair, type ExponentialPair } from './exponential-pair.js';
 export { coilPipe, coilPipeInputShape, coilPipeShape, type CoilPipe, type CoilPipeInput } from './coil-pipe.js';
+export { areaCollector, collectorPlotShape, collectorRows, type CollectorPlot, type CollectorRows, unequalTrenches } from './field-makers.js';
+export {
+  overlappedCoilSectionShape,
+  ringLayoutInputShape,
+  ringLayoutShape,
+  ringTrenchSectionShape,
+  type OverlappedCoilSection,
+  type RingLayout,
+  type RingLayoutInput,
+  type RingTrenchSection,
+} from './ring-layout.js';
+export { flatOverlappedCoil, ringLayoutFrom, ringTrench, uprightOverlappedCoil } from './ring-layout-makers.js';
+export { ringResponseInputShape, type RingResponse, type RingResponseInput } from './ring-response-input.js';
+export { exponentialRingResponse, ringResponse } from './ring-response.js';
+export { exponentialFiniteTrench, finiteTrenchInputShape, finiteTrenchResponse, type FiniteTrenchInput } from './finite-trench.js';

@@ -1,8 +1,18 @@
 import { demandChoice } from '../errors/index.js';
 import type { Shape } from '../units/index.js';
+import { areaCollector, unequalTrenches } from './field-makers.js';
 import { customLayout, fourPipe, onePipe, sixPipe, twoPipeSideBySide, twoPipeStacked } from './layout-makers.js';
 import { type Layout, pipePositionShape } from './layout.js';
-import type { CustomSection, FourPipeSection, OnePipeSection, SixPipeSection, TwoPipeSideBySideSection, TwoPipeStackedSection } from './sections.js';
+import type {
+  AreaCollectorSection,
+  CustomSection,
+  FourPipeSection,
+  OnePipeSection,
+  SixPipeSection,
+  TwoPipeSideBySideSection,
+  TwoPipeStackedSection,
+  UnequalTrenchesSection,
+} from './sections.js';
 
 /** The cross-section of the trenches as a document gives it; how many trenches there are is for the sizing to find. */
 export type LayoutInput =
@@ -11,7 +21,9 @@ export type LayoutInput =
   | ({ readonly type: 'two-pipe-side-by-side' } & TwoPipeSideBySideSection)
   | ({ readonly type: 'four-pipe' } & FourPipeSection)
   | ({ readonly type: 'six-pipe' } & SixPipeSection)
-  | ({ readonly type: 'custom' } & CustomSection);
+  | ({ readonly type: 'custom' } & CustomSection)
+  | ({ readonly type: 'area-collector' } & AreaCollectorSection)
+  | ({ readonly type: 'unequal-trenches' } & UnequalTrenchesSection);
 
 /** Shape of {@link LayoutInput}. */
 export const layoutInputShape: Shape<LayoutInput> = {
@@ -23,6 +35,8 @@ export const layoutInputShape: Shape<LayoutInput> = {
     'four-pipe': { upperDepth: 'length', lowerDepth: 'length', spacing: 'length', trenchSpacing: 'length' },
     'six-pipe': { upperDepth: 'length', middleDepth: 'length', lowerDepth: 'length', spacing: 'length', trenchSpacing: 'length' },
     custom: { pipes: { list: pipePositionShape }, trenchSpacing: 'length' },
+    'area-collector': { depth: 'length', trenchSpacing: 'length' },
+    'unequal-trenches': { trenchGroup: { list: { across: 'length', pipes: { list: pipePositionShape } } }, trenchSpacing: 'length' },
   },
 };
 
@@ -30,7 +44,7 @@ export const layoutInputShape: Shape<LayoutInput> = {
  * The layout of a number of trenches whose cross-section a document gives.
  *
  * @param input - the cross-section
- * @param trenches - how many equal trenches run in parallel, 1 to 500
+ * @param trenches - how many equal trenches, rows of a collector or groups of unequal trenches run in parallel, 1 to 500
  * @returns the layout
  * @throws InputError when a depth or distance is out of its range, pipes lie on one another or trenches overlap
  * @example
@@ -55,5 +69,9 @@ export function layoutFrom(input: LayoutInput, trenches: number): Layout {
       return sixPipe({ ...input, trenches });
     case 'custom':
       return customLayout({ ...input, trenches });
+    case 'area-collector':
+      return areaCollector({ ...input, trenches });
+    case 'unequal-trenches':
+      return unequalTrenches({ ...input, trenches });
   }
 }

@@ -11,7 +11,10 @@ export interface PipePosition {
 /** The name of a way to lay pipes in a trench. */
 export type LayoutName = 'one-pipe' | 'two-pipe-stacked' | 'two-pipe-side-by-side' | 'four-pipe' | 'six-pipe' | 'custom';
 
-/** Pipes in equal, parallel trenches: the cross-section that a ground response is computed for. */
+/**
+ * Pipes in equal, parallel trenches: the cross-section that a ground response is computed for. A row of an area collector counts as a trench of one
+ * pipe; unequal trenches are listed together and count as one, which may repeat.
+ */
 export interface Layout {
   /** Which maker it came from. */
   readonly name: LayoutName;

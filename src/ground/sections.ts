@@ -49,6 +49,30 @@ export interface CustomSection {
   readonly trenchSpacing: Length;
 }
 
+/** Rows of pipe side by side at one depth below a plot that is dug off or filled over as a whole. */
+export interface AreaCollectorSection {
+  /** Depth of the pipe axes [m]. */
+  readonly depth: Length;
+  /** Distance between neighbouring rows, at least 0.15 [m]. */
+  readonly trenchSpacing: Length;
+}
+
+/** One of several trenches that are unlike one another. */
+export interface UnequalTrench {
+  /** How far its middle lies across the field, from wherever that is counted [m]. */
+  readonly across: Length;
+  /** Its pipes. */
+  readonly pipes: readonly PipePosition[];
+}
+
+/** Parallel trenches unlike in depth, distance or contents. */
+export interface UnequalTrenchesSection {
+  /** The trenches, at least one. */
+  readonly trenchGroup: readonly UnequalTrench[];
+  /** Distance from one group of them to the next, where they repeat [m]. */
+  readonly trenchSpacing: Length;
+}
+
 /** How many trenches a layout has. */
 export interface TrenchCount {
   /** How many equal trenches run in parallel, 1 to 500. */

@@ -1,9 +1,11 @@
 export { type Complex, over, times } from './complex.js';
+export { complementaryError } from './complementary-error.js';
 export { cylinderSource, cylinderWall } from './cylinder-source.js';
 export { ellipticE } from './elliptic-integral.js';
 export { e1Difference } from './e1-difference.js';
 export { errorFunction } from './error-function.js';
 export { exponentialIntegral } from './exponential-integral.js';
+export { gaussLegendre } from './gauss-legendre.js';
 export { GRAVITY } from './gravity.js';
 export { besselK } from './modified-bessel.js';
 export { nnls, type NonNegativeProblem, type NonNegativeSolution } from './nnls.js';

@@ -16,4 +16,13 @@ export const GROUND_REFERENCES = {
     seen: 'original',
     at: 'step responses carried in tests/fixtures as fem-b-step.csv and fem-c-step.csv',
   },
+  xiong2015: {
+    cite: 'Xiong, Fisher & Spitler, Applied Energy, 2015: ring sources for flat and upright overlapped coils, validated against experiment',
+    seen: 'quoted',
+    at: 'abstract page, https://www.slideshare.net/ZeyuXiong/xiongfisherspitler2015',
+  },
+  claessonJaved2011: {
+    cite: 'Claesson & Javed, ASHRAE Transactions, 2011: mean temperature of a finite line source as a single integral',
+    seen: 'from memory',
+  },
 } as const;

@@ -30,7 +30,19 @@ const INPUTS: readonly LayoutInput[] = [
     ],
     trenchSpacing,
   },
+  { type: 'area-collector', depth: metres(1.3), trenchSpacing: metres(0.6) },
+  {
+    type: 'unequal-trenches',
+    trenchGroup: [
+      { across: metres(0), pipes: [{ x: metres(0.1), depth: metres(1.2) }] },
+      { across: metres(1.5), pipes: [-0.2, 0.2].map((x) => ({ x: metres(x), depth: metres(1.8) })) },
+    ],
+    trenchSpacing,
+  },
 ];
+
+/** What counts as something simpler once laid. */
+const NAMES: Readonly<Partial<Record<LayoutInput['type'], string>>> = { 'area-collector': 'one-pipe', 'unequal-trenches': 'custom' };
 
 describe('layouts', () => {
   it('refuse every impossible field by its name', () => {
@@ -49,10 +61,11 @@ describe('layouts', () => {
   });
 
   it('carry their name, their trenches and as many pipes as they say', () => {
-    expect(INPUTS.map((input) => layoutFrom(input, 4).pipesPerTrench)).toEqual([1, 2, 2, 4, 6, 2]);
+    expect(INPUTS.map((input) => layoutFrom(input, 4).pipesPerTrench)).toEqual([1, 2, 2, 4, 6, 2, 1, 3]);
     for (const input of INPUTS) {
       const layout = layoutFrom(input, 4);
-      expect([layout.name, layout.trenches, layout.trenchSpacing, layout.pipes.length]).toEqual([input.type, 4, 3, layout.pipesPerTrench]);
+      expect([layout.name, layout.trenches, layout.trenchSpacing]).toEqual([NAMES[input.type] ?? input.type, 4, input.trenchSpacing]);
+      expect(layout.pipes.length).toBe(layout.pipesPerTrench);
     }
   });
 

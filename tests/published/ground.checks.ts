@@ -2,6 +2,8 @@ import type { PublishedCheck } from '../support/published.js';
 import { groundCoilChecks } from './ground-coil.checks.js';
 import { groundElementChecks } from './ground-elements.checks.js';
 import { groundFunctionChecks } from './ground-functions.checks.js';
+import { groundLayoutChecks } from './ground-layouts.checks.js';
+import { groundRingChecks } from './ground-rings.checks.js';
 import { groundSteadyChecks } from './ground-steady.checks.js';
 import { groundStepChecks } from './ground-step.checks.js';
 import { groundWallChecks } from './ground-walls.checks.js';
@@ -14,4 +16,6 @@ export const groundChecks: readonly PublishedCheck[] = [
   ...groundElementChecks,
   ...groundWallChecks,
   ...groundCoilChecks,
+  ...groundRingChecks,
+  ...groundLayoutChecks,
 ];
