@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { energySignatureShape } from '../../src/building/index.js';
 import { en14825Season } from '../../src/heat-pump/index.js';
 import { binYear, type BinYearInput, type BinYearResult, type PartLoadForm, partLoadFormShape, fluidBinShape } from '../../src/operation/index.js';
-import { celsius, electricWatts, fraction, hours, ratio } from '../../src/units/index.js';
+import { celsius, electricWatts, fraction, hours } from '../../src/units/index.js';
 import { refuses } from '../support/bad-input.js';
 import { anyYear, bin, flat, house } from './support/bin-years.js';
 import { inventedChiller, inventedLevel, inventedStages, inventedUnit } from './support/invented-unit.js';
@@ -165,7 +165,7 @@ describe('binYear', () => {
       bins: [bin(0, 10, 3), { ...bin(7, 100, 5), supplyTemperature: celsius(35) }],
       cycling: { form: 'degradation', degradation: fraction(0.1) },
       pumpPower: electricWatts(150),
-      auxiliaryEfficiency: ratio(0.95),
+      auxiliaryEfficiency: fraction(0.95),
     };
     refuses(
       (each: Omit<BinYearInput, 'unit'>) => binYear({ ...each, unit: inventedUnit }),
@@ -174,7 +174,7 @@ describe('binYear', () => {
         bins: { list: fluidBinShape },
         cycling: { optional: partLoadFormShape },
         pumpPower: { optional: 'electric power' },
-        auxiliaryEfficiency: { optional: 'ratio' },
+        auxiliaryEfficiency: { optional: 'fraction' },
       },
       input,
       { more: [{ ...input, cycling: { form: 'load share', loadShare: fraction(0.9) } }] },

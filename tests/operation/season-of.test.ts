@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { SeasonalPerformance } from '../../src/heat-pump/index.js';
 import { seasonOf, type SeasonOptions, seasonOptionsShape, simulate, type SimulatedYear } from '../../src/operation/index.js';
-import { electricKilowattHours, electricWatts, fraction, ratio, watts } from '../../src/units/index.js';
+import { electricKilowattHours, electricWatts, fraction, watts } from '../../src/units/index.js';
 import { refuses } from '../support/bad-input.js';
 import { heating as unit, house, loads } from './support/plant.js';
 
-const options: SeasonOptions = { loadSidePower: electricWatts(80), auxiliaryEfficiency: ratio(0.98), gridEfficiency: fraction(0.455) };
+const options: SeasonOptions = { loadSidePower: electricWatts(80), auxiliaryEfficiency: fraction(0.98), gridEfficiency: fraction(0.455) };
 /** A house that its unit does not quite carry, with a loop pump. */
 const { lastYear } = simulate({
   ...house,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { type EnergySignature, energySignature } from '../../../src/building/index.js';
 import type { BinYearInput, PartLoadForm, FluidBin } from '../../../src/operation/index.js';
-import { celsius, electricWatts, fraction, hours, kilowatts, ratio } from '../../../src/units/index.js';
+import { celsius, electricWatts, fraction, hours, kilowatts } from '../../../src/units/index.js';
 import { inventedChiller, inventedLevel, inventedStages, inventedUnit } from './invented-unit.js';
 
 const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
@@ -48,7 +48,7 @@ export const anyYear: fc.Arbitrary<BinYearInput> = fc
       unit: fc.constant(inventedUnit),
       cycling: anyCycling,
       pumpPower: between(0, 400).map(electricWatts),
-      auxiliaryEfficiency: between(0.5, 1).map(ratio),
+      auxiliaryEfficiency: between(0.5, 1).map(fraction),
     }),
     fc.record({
       signature: between(1, 30).map(house),
