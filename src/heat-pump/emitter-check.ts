@@ -9,7 +9,7 @@ import { EXTRAPOLATED } from './unit-curves.js';
 /** What {@link checkEmitters} needs. */
 export interface EmitterCheckInput {
   /** What the emitters are rated for. */
-  readonly rating: EmitterRating;
+  readonly emitters: EmitterRating;
   /** Heat that they have to give at design, 1 to 1e8 [W]. */
   readonly load: Power;
   /** Room, 5 to 35 [degC]. */
@@ -22,7 +22,7 @@ export interface EmitterCheckInput {
 
 /** Shape of {@link EmitterCheckInput}. */
 export const emitterCheckInputShape: Shape<EmitterCheckInput> = {
-  rating: emitterRatingShape,
+  emitters: emitterRatingShape,
   load: 'power',
   indoor: 'temperature',
   waterSpread: 'temperature difference',
@@ -80,7 +80,7 @@ const SHORT = 1e-9;
  *
  * Each room counts by itself: the check of the whole house holds if its emitters are spread as its heat loss is; the room with the smallest for its loss sets the curve.
  *
- * @param input - rating, load [W], room [degC], spread [K] and warmest water [degC]
+ * @param input - emitters, load [W], room [degC], spread [K] and warmest water [degC]
  * @param unit - map and entering fluid, for the COP
  * @returns required supply [degC], heat given [W], share of the load, alternatives and findings
  * @throws InputError as {@link requiredSupply}, or when the water is not warmer than the room
@@ -91,18 +91,18 @@ const SHORT = 1e-9;
  * ```ts @import.meta.vitest
  * const { celsius, kelvinDifference, kilowatts } = await import('../units/index.js');
  * const ratedWater = { supplyTemperature: celsius(75), returnTemperature: celsius(65), indoor: celsius(20) };
- * const rating = { emitter: 'radiator', ratedOutput: kilowatts(16), ratedWater } as const;
- * const check = checkEmitters({ rating, load: kilowatts(8), indoor: celsius(20), waterSpread: kelvinDifference(8), availableSupply: celsius(50) });
+ * const emitters = { emitter: 'radiator', ratedOutput: kilowatts(16), ratedWater } as const;
+ * const check = checkEmitters({ emitters, load: kilowatts(8), indoor: celsius(20), waterSpread: kelvinDifference(8), availableSupply: celsius(50) });
  * expect(check.findings.map(({ code }) => code)).toEqual(['emitter-short']);
  * expect(check.metShare).toBeGreaterThan(0.86);
  * expect(check.alternatives[2]?.requiredSupply).toBeLessThan(46); // half as much again
  * ```
  */
-export function checkEmitters({ rating, load, indoor, waterSpread, availableSupply }: EmitterCheckInput, unit?: EmitterCheckUnit): EmitterCheck {
-  const needed = requiredSupply({ rating, load, indoor, waterSpread });
+export function checkEmitters({ emitters, load, indoor, waterSpread, availableSupply }: EmitterCheckInput, unit?: EmitterCheckUnit): EmitterCheck {
+  const needed = requiredSupply({ emitters, load, indoor, waterSpread });
   demand('availableSupply', 'temperature', availableSupply, { atLeast: indoor + 2 * LEAST_EXCESS, atMost: 100 });
-  const emitter = readEmitter(rating);
-  const emitted = heatAtFlow(rating, indoor, availableSupply, waterSpread / load);
+  const emitter = readEmitter(emitters);
+  const emitted = heatAtFlow(emitters, indoor, availableSupply, waterSpread / load);
   const short = needed.requiredSupply > availableSupply && emitted < load * (1 - SHORT);
   const metShare = (short ? emitted / load : 1) as Fraction;
   const values = { requiredSupply: needed.requiredSupply, availableSupply, metShare };
@@ -125,10 +125,10 @@ export function checkEmitters({ rating, load, indoor, waterSpread, availableSupp
 }
 
 /** Heat at which emitters and water agree, with a spread that goes with the heat; the flow tells how. Halving 60 times leaves less than rounding. */
-function heatAtFlow(rating: EmitterRating, indoor: Temperature, supplyTemperature: Temperature, spreadPerHeat: number): number {
+function heatAtFlow(emitters: EmitterRating, indoor: Temperature, supplyTemperature: Temperature, spreadPerHeat: number): number {
   const given = (heat: number): number => {
     const returnTemperature = Math.max(indoor + LEAST_EXCESS, supplyTemperature - heat * spreadPerHeat) as Temperature;
-    return emitterOutput({ rating, water: { supplyTemperature, returnTemperature, indoor } }).emittedHeat;
+    return emitterOutput({ emitters, emitterWater: { supplyTemperature, returnTemperature, indoor } }).emittedHeat;
   };
   let [low, high] = [0, given(0)];
   for (let halving = 0; halving < 60; halving += 1) {

@@ -5,7 +5,7 @@ import { type EmitterRating, emitterRatingShape, type ReadEmitter, readEmitter }
 /** What {@link requiredSupply} needs. */
 export interface RequiredSupplyInput {
   /** What the emitters are rated for. */
-  readonly rating: EmitterRating;
+  readonly emitters: EmitterRating;
   /** Heat that they have to give, 1 to 1e8 [W]. */
   readonly load: Power;
   /** Room, 5 to 35 [degC]. */
@@ -18,7 +18,7 @@ export interface RequiredSupplyInput {
 
 /** Shape of {@link RequiredSupplyInput}. */
 export const requiredSupplyInputShape: Shape<RequiredSupplyInput> = {
-  rating: emitterRatingShape,
+  emitters: emitterRatingShape,
   load: 'power',
   indoor: 'temperature',
   waterSpread: { optional: 'temperature difference' },
@@ -48,7 +48,7 @@ const HOTTEST = 150;
 /**
  * Supply temperature at which emitters give a load.
  *
- * @param input - rating, load [W], room [degC], and the spread [K] or the heat capacity rate of the flow [W/K]
+ * @param input - emitters, load [W], room [degC], and the spread [K] or the heat capacity rate of the flow [W/K]
  * @returns supply and return [degC], mean excess [K]
  * @throws InputError when a value is impossible, spread and flow are both given or neither, the flow is too small for the load, or the supply would be above 150 °C
  * @remarks
@@ -58,14 +58,14 @@ const HOTTEST = 150;
  * ```ts @import.meta.vitest
  * const { celsius, kelvinDifference, kilowatts } = await import('../units/index.js');
  * const ratedWater = { supplyTemperature: celsius(75), returnTemperature: celsius(65), indoor: celsius(20) };
- * const rating = { emitter: 'radiator', ratedOutput: kilowatts(16), ratedWater } as const;
- * const needed = requiredSupply({ rating, load: kilowatts(8), indoor: celsius(20), waterSpread: kelvinDifference(8) });
+ * const emitters = { emitter: 'radiator', ratedOutput: kilowatts(16), ratedWater } as const;
+ * const needed = requiredSupply({ emitters, load: kilowatts(8), indoor: celsius(20), waterSpread: kelvinDifference(8) });
  * expect(needed.requiredSupply).toBeCloseTo(53.42, 2);
  * expect(needed.returnTemperature).toBeCloseTo(45.42, 2);
  * ```
  */
-export function requiredSupply({ rating, load, indoor, waterSpread, heatCapacityRate }: RequiredSupplyInput): RequiredSupply {
-  const emitter = locate('rating', () => readEmitter(rating));
+export function requiredSupply({ emitters, load, indoor, waterSpread, heatCapacityRate }: RequiredSupplyInput): RequiredSupply {
+  const emitter = locate('emitters', () => readEmitter(emitters));
   demand('load', 'power', load, { atLeast: 1, atMost: 1e8 });
   demand('indoor', 'temperature', indoor, { atLeast: 5, atMost: 35 });
   const spread = spreadOf(load, waterSpread, heatCapacityRate);

@@ -46,15 +46,15 @@ export const emitterRatingShape: Shape<EmitterRating> = {
 /** What {@link emitterOutput} needs. */
 export interface EmitterOutputInput {
   /** What the emitters are rated for. */
-  readonly rating: EmitterRating;
+  readonly emitters: EmitterRating;
   /** Water and room that they meet; the mean of the excess as in the rating. */
-  readonly water: Omit<EmitterWater, 'excessMean'>;
+  readonly emitterWater: Omit<EmitterWater, 'excessMean'>;
 }
 
 /** Shape of {@link EmitterOutputInput}. */
 export const emitterOutputInputShape: Shape<EmitterOutputInput> = {
-  rating: emitterRatingShape,
-  water: { supplyTemperature: 'temperature', returnTemperature: 'temperature', indoor: 'temperature' },
+  emitters: emitterRatingShape,
+  emitterWater: { supplyTemperature: 'temperature', returnTemperature: 'temperature', indoor: 'temperature' },
 };
 
 /** What emitters give. */
@@ -106,7 +106,7 @@ export const LEAST_EXCESS = 0.01;
 /**
  * Heat that emitters give with other water than they are rated for.
  *
- * @param input - rating, and the water and room met
+ * @param input - emitters, and the water and room met
  * @returns heat [W], its ratio to the rating, mean excess [K]
  * @throws InputError when a temperature or a rating is impossible
  * @remarks
@@ -115,17 +115,17 @@ export const LEAST_EXCESS = 0.01;
  * ```ts @import.meta.vitest
  * const { celsius, kilowatts } = await import('../units/index.js');
  * const water = (supply: number, back: number) => ({ supplyTemperature: celsius(supply), returnTemperature: celsius(back), indoor: celsius(20) });
- * const rating = { emitter: 'radiator', ratedOutput: kilowatts(10), ratedWater: water(75, 65) } as const;
- * expect(emitterOutput({ rating, water: water(55, 45) }).ratedRatio).toBeCloseTo(0.511, 3);
- * expect(emitterOutput({ rating, water: water(45, 35) }).ratedRatio).toBeCloseTo(0.297, 3);
+ * const emitters = { emitter: 'radiator', ratedOutput: kilowatts(10), ratedWater: water(75, 65) } as const;
+ * expect(emitterOutput({ emitters, emitterWater: water(55, 45) }).ratedRatio).toBeCloseTo(0.511, 3);
+ * expect(emitterOutput({ emitters, emitterWater: water(45, 35) }).ratedRatio).toBeCloseTo(0.297, 3);
  * ```
  */
-export function emitterOutput({ rating, water }: EmitterOutputInput): EmitterOutput {
-  const emitter = locate('rating', () => readEmitter(rating));
-  demandObject('water', water);
-  const excess = locate('water', () => meanExcess({ ...water, excessMean: emitter.excessMean }));
+export function emitterOutput({ emitters, emitterWater }: EmitterOutputInput): EmitterOutput {
+  const emitter = locate('emitters', () => readEmitter(emitters));
+  demandObject('emitterWater', emitterWater);
+  const excess = locate('emitterWater', () => meanExcess({ ...emitterWater, excessMean: emitter.excessMean }));
   const ratedRatio = (excess / emitter.ratedExcess) ** emitter.exponent;
-  return { emittedHeat: (rating.ratedOutput * ratedRatio) as Power, ratedRatio: ratedRatio as Ratio, meanExcess: excess };
+  return { emittedHeat: (emitters.ratedOutput * ratedRatio) as Power, ratedRatio: ratedRatio as Ratio, meanExcess: excess };
 }
 
 /** A rating as plain numbers. */
@@ -137,9 +137,9 @@ export interface ReadEmitter {
 }
 
 /** Refuses a rating that cannot be; gives it as plain numbers. */
-export function readEmitter(rating: EmitterRating): ReadEmitter {
-  demandObject('', rating);
-  const { emitter, exponent, ratedOutput, ratedWater } = rating;
+export function readEmitter(emitters: EmitterRating): ReadEmitter {
+  demandObject('', emitters);
+  const { emitter, exponent, ratedOutput, ratedWater } = emitters;
   demandChoice('emitter', emitter, ['radiator', 'convector', 'floor', 'fan coil']);
   if (exponent !== undefined) demand('exponent', 'ratio', exponent, EXPONENT);
   demand('ratedOutput', 'power', ratedOutput, { atLeast: 1, atMost: 1e8 });

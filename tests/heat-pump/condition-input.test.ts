@@ -6,6 +6,7 @@ import {
   conditionMap,
   conditionMapInputShape,
   type ConditionRatingPoint,
+  type UnitConditions,
   unitConditionsShape,
 } from '../../src/heat-pump/index.js';
 import { celsius, electricKilowatts, kilowatts, ratio } from '../../src/units/index.js';
@@ -52,7 +53,7 @@ describe('the table of conditionMap', () => {
   });
 
   it('refuses one row in kW where W were meant, wherever it stands', () => {
-    table.forEach((point, k) => {
+    table.forEach((_, k) => {
       const slip = table.map((each, index) => (index === k ? { ...each, capacity: kilowatts(0.1), power: electricKilowatts(0.05) } : each));
       expect(() => heating(slip), String(k)).toThrow(InputError);
       expect(() => heating(slip), String(k)).toThrow(/points\.\d\.capacity/u);
@@ -96,6 +97,6 @@ describe('the table of conditionMap', () => {
         ],
       },
     );
-    refuses(heating(table).at, unitConditionsShape, { enteringFluid: celsius(0), loadSide: celsius(40), flowRatio: ratio(1) });
+    refuses<UnitConditions>(heating(table).at, unitConditionsShape, { enteringFluid: celsius(0), loadSide: celsius(40), flowRatio: ratio(1) });
   });
 });

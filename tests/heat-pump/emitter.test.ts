@@ -6,11 +6,13 @@ import {
   emitterCheckInputShape,
   type EmitterCheckInput,
   emitterOutput,
+  type EmitterOutputInput,
   emitterOutputInputShape,
   type EmitterRating,
   emitterWaterShape,
   meanExcess,
   requiredSupply,
+  type RequiredSupplyInput,
   requiredSupplyInputShape,
 } from '../../src/heat-pump/index.js';
 import { celsius, kelvinDifference, kilowatts, ratio, watts, wattsPerKelvin } from '../../src/units/index.js';
@@ -39,7 +41,7 @@ const anyEmitters: fc.Arbitrary<EmitterRating> = fc
     ratedWater: { ...water(20 + back + spread, 20 + back), excessMean },
   }));
 const check: EmitterCheckInput = {
-  rating: radiators,
+  emitters: radiators,
   load: kilowatts(8),
   indoor: celsius(20),
   waterSpread: kelvinDifference(8),
@@ -67,41 +69,43 @@ describe('meanExcess', () => {
 describe('emitterOutput', () => {
   it('gives the rating back, and more with warmer water', () => {
     fc.assert(
-      fc.property(anyEmitters, between(0, 10), (rating, more) => {
-        expect(emitterOutput({ rating, water: rating.ratedWater }).emittedHeat).toBeCloseTo(rating.ratedOutput, 8);
-        const { supplyTemperature, returnTemperature, indoor } = rating.ratedWater;
+      fc.property(anyEmitters, between(0, 10), (emitters, more) => {
+        expect(emitterOutput({ emitters, emitterWater: emitters.ratedWater }).emittedHeat).toBeCloseTo(emitters.ratedOutput, 8);
+        const { supplyTemperature, returnTemperature, indoor } = emitters.ratedWater;
         const warmer = { supplyTemperature: celsius(supplyTemperature + more), returnTemperature, indoor };
-        expect(emitterOutput({ rating, water: warmer }).emittedHeat).toBeGreaterThanOrEqual(rating.ratedOutput * (1 - 1e-12));
+        expect(emitterOutput({ emitters, emitterWater: warmer }).emittedHeat).toBeGreaterThanOrEqual(emitters.ratedOutput * (1 - 1e-12));
       }),
     );
   });
 
   it('refuses bad input by name', () => {
-    const rating = { ...radiators, exponent: ratio(1.3), ratedWater: { ...water(75, 65), excessMean: 'arithmetic' } } as const;
-    refuses(emitterOutput, emitterOutputInputShape, { rating, water: water(50, 40) });
-    expect(() => emitterOutput({ rating: { ...radiators, ratedWater: water(20.5, 20.4) }, water: water(50, 40) })).toThrow('rating.ratedWater');
+    const emitters = { ...radiators, exponent: ratio(1.3), ratedWater: { ...water(75, 65), excessMean: 'arithmetic' } } as const;
+    refuses<EmitterOutputInput>(emitterOutput, emitterOutputInputShape, { emitters, emitterWater: water(50, 40) });
+    expect(() => emitterOutput({ emitters: { ...radiators, ratedWater: water(20.5, 20.4) }, emitterWater: water(50, 40) })).toThrow(
+      'emitters.ratedWater',
+    );
   });
 });
 
 describe('requiredSupply', () => {
   it('is the supply at which the emitters give the load, found again by halving', () => {
     fc.assert(
-      fc.property(anyEmitters, between(0.05, 1.5), between(0, 6), between(15, 24), (rating, share, spread, room) => {
-        const load = watts(Math.max(1, share * rating.ratedOutput));
-        const excessMean = rating.ratedWater.excessMean ?? 'logarithmic';
-        const given = (supply: number): number => emitterOutput({ rating, water: water(supply, supply - spread, room) }).emittedHeat;
-        let [low, high] = [room + spread + 0.01, 100];
+      fc.property(anyEmitters, between(0.05, 1.5), between(0, 6), between(15, 24), (emitters, share, spread, room) => {
+        const load = watts(Math.max(1, share * emitters.ratedOutput));
+        const excessMean = emitters.ratedWater.excessMean ?? 'logarithmic';
+        const given = (supply: number): number => emitterOutput({ emitters, emitterWater: water(supply, supply - spread, room) }).emittedHeat;
+        let [low, high] = [room + spread + 0.02, 100];
         fc.pre(given(low) < load && given(high) > load);
         for (let k = 0; k < 80; k += 1) {
           const middle = (low + high) / 2;
           if (given(middle) < load) low = middle;
           else high = middle;
         }
-        const found = requiredSupply({ rating, load, indoor: celsius(room), waterSpread: kelvinDifference(spread) });
+        const found = requiredSupply({ emitters, load, indoor: celsius(room), waterSpread: kelvinDifference(spread) });
         expect(found.requiredSupply).toBeCloseTo(low, 7);
         expect(found.meanExcess).toBeCloseTo(meanExcess({ ...water(low, low - spread, room), excessMean }), 7);
         const flow = { heatCapacityRate: wattsPerKelvin(load / Math.max(spread, 1e-3)) };
-        const byFlow = requiredSupply({ rating, load, indoor: celsius(room), ...flow });
+        const byFlow = requiredSupply({ emitters, load, indoor: celsius(room), ...flow });
         if (spread > 0.001) expect(byFlow.requiredSupply).toBeCloseTo(found.requiredSupply, 9);
       }),
     );
@@ -109,12 +113,12 @@ describe('requiredSupply', () => {
 
   it('refuses what cannot be, and bad input by name', () => {
     const asked = {
-      rating: { ...radiators, exponent: ratio(1.3), ratedWater: { ...water(75, 65), excessMean: 'logarithmic' } },
+      emitters: { ...radiators, exponent: ratio(1.3), ratedWater: { ...water(75, 65), excessMean: 'logarithmic' } },
       load: kilowatts(8),
     } as const;
     const room = { indoor: celsius(20) };
     const spread = { waterSpread: kelvinDifference(8) };
-    refuses(
+    refuses<RequiredSupplyInput>(
       requiredSupply,
       requiredSupplyInputShape,
       { ...asked, ...room, ...spread },
@@ -124,10 +128,10 @@ describe('requiredSupply', () => {
     expect(() => requiredSupply({ ...asked, ...room, ...spread, heatCapacityRate: wattsPerKelvin(1000) })).toThrow('heatCapacityRate');
     expect(() => requiredSupply({ ...asked, ...room, ...spread, load: kilowatts(80) })).toThrow('load');
     const arithmetic = { ...radiators, ratedWater: { ...water(75, 65), excessMean: 'arithmetic' } } as const;
-    expect(() => requiredSupply({ ...asked, ...room, rating: arithmetic, load: kilowatts(1), waterSpread: kelvinDifference(20) })).toThrow(
+    expect(() => requiredSupply({ ...asked, ...room, emitters: arithmetic, load: kilowatts(1), waterSpread: kelvinDifference(20) })).toThrow(
       'waterSpread',
     );
-    const little = { ...asked, rating: arithmetic, load: kilowatts(1), heatCapacityRate: wattsPerKelvin(20) };
+    const little = { ...asked, emitters: arithmetic, load: kilowatts(1), heatCapacityRate: wattsPerKelvin(20) };
     expect(() => requiredSupply({ ...little, ...room })).toThrow('heatCapacityRate');
   });
 });
@@ -135,11 +139,11 @@ describe('requiredSupply', () => {
 describe('checkEmitters', () => {
   it('is short exactly where warmer water is needed than there is, and then by what the water carries', () => {
     fc.assert(
-      fc.property(anyEmitters, between(0.1, 1.2), between(0, 8), between(25, 90), (rating, share, spread, available) => {
+      fc.property(anyEmitters, between(0.1, 1.2), between(0, 8), between(25, 90), (emitters, share, spread, available) => {
         const input = {
           ...check,
-          rating,
-          load: watts(share * rating.ratedOutput),
+          emitters,
+          load: watts(share * emitters.ratedOutput),
           waterSpread: kelvinDifference(spread),
           availableSupply: celsius(available),
         };
@@ -156,8 +160,8 @@ describe('checkEmitters', () => {
         expect(metShare).toBeLessThanOrEqual(1);
         const carried = (emittedHeat / input.load) * spread;
         const back = Math.max(20.01, available - carried);
-        const given = emitterOutput({ rating, water: water(available, back) }).emittedHeat;
-        expect(Math.abs(given - emittedHeat)).toBeLessThan(1e-6 * rating.ratedOutput);
+        const given = emitterOutput({ emitters, emitterWater: water(available, back) }).emittedHeat;
+        expect(Math.abs(given - emittedHeat)).toBeLessThan(1e-6 * emitters.ratedOutput);
       }),
     );
   });
@@ -183,8 +187,8 @@ describe('checkEmitters', () => {
   });
 
   it('refuses bad input by name', () => {
-    const rating = { ...radiators, exponent: ratio(1.3), ratedWater: { ...water(75, 65), excessMean: 'logarithmic' } } as const;
-    refuses((input: EmitterCheckInput) => checkEmitters(input), emitterCheckInputShape, { ...check, rating });
+    const emitters = { ...radiators, exponent: ratio(1.3), ratedWater: { ...water(75, 65), excessMean: 'logarithmic' } } as const;
+    refuses<EmitterCheckInput>((input) => checkEmitters(input), emitterCheckInputShape, { ...check, emitters });
     expect(() => checkEmitters({ ...check, availableSupply: celsius(20) })).toThrow('availableSupply');
   });
 });

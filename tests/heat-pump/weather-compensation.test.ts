@@ -97,6 +97,6 @@ describe('heatingCurve', () => {
     expect(() => heatingCurve({ ...limited, designOutdoor: celsius(15.5) })).toThrow('designOutdoor');
     expect(() => heatingCurve({ ...limited, highestSupply: celsius(27) })).toThrow('highestSupply');
     const at = (control: SupplyControl): unknown => heatingCurve(control).at(celsius(0));
-    refuses(at, supplyControlShape, limited, { more: [{ control: 'fixed', supplyTemperature: celsius(35) }] });
+    refuses<SupplyControl>(at, supplyControlShape, limited, { more: [{ control: 'fixed', supplyTemperature: celsius(35) }] });
   });
 });

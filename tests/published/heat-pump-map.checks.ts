@@ -6,7 +6,7 @@ import { fromFixture, type PublishedCheck } from '../support/published.js';
 
 type Mode = 'heating' | 'cooling';
 const unit = loadFixture('load-example-unit');
-const emitters = loadFixture('emitter-corrections');
+const corrections = loadFixture('emitter-corrections');
 const modeOf = (row: FixtureRow): Mode => (row.text('mode') === 'heating' ? 'heating' : 'cooling');
 const pointOf = (row: FixtureRow) => ({
   enteringFluid: celsius(row.number('entering_fluid_C')),
@@ -42,19 +42,19 @@ const FROM_TABLE = {
   reason: 'half a unit of the last printed digit of the points that the case is told from, in capacity, power and their ratio',
 };
 
-const rating = {
+const emitters = {
   emitter: 'radiator',
   exponent: ratio(1.3),
   ratedOutput: kilowatts(1),
   ratedWater: { supplyTemperature: celsius(75), returnTemperature: celsius(65), indoor: celsius(20), excessMean: 'arithmetic' },
 } as const;
 const factorAt = (excess: number): number =>
-  emitterOutput({ rating, water: { supplyTemperature: celsius(20 + excess), returnTemperature: celsius(20 + excess), indoor: celsius(20) } })
+  emitterOutput({ emitters, emitterWater: { supplyTemperature: celsius(20 + excess), returnTemperature: celsius(20 + excess), indoor: celsius(20) } })
     .ratedRatio;
 const factorOf = (supply: number, back: number): number =>
   emitterOutput({
-    rating: { ...rating, ratedWater: { ...rating.ratedWater, excessMean: 'logarithmic' } },
-    water: { supplyTemperature: celsius(supply), returnTemperature: celsius(back), indoor: celsius(20) },
+    emitters: { ...emitters, ratedWater: { ...emitters.ratedWater, excessMean: 'logarithmic' } },
+    emitterWater: { supplyTemperature: celsius(supply), returnTemperature: celsius(back), indoor: celsius(20) },
   }).ratedRatio;
 
 export const heatPumpMapChecks: readonly PublishedCheck[] = [
@@ -66,7 +66,7 @@ export const heatPumpMapChecks: readonly PublishedCheck[] = [
     label,
     compute: (row) => at(mapOf(modeOf(row)), row).cop,
   }),
-  fromFixture(emitters, {
+  fromFixture(corrections, {
     id: 'EM-corrections',
     room: 'heat-pump',
     quantity: 'heat of a radiator over that at an excess of 50 K',
@@ -74,7 +74,7 @@ export const heatPumpMapChecks: readonly PublishedCheck[] = [
     label: (row) => `${row.text('excess_K')} K`,
     compute: (row) => factorAt(row.number('excess_K')),
   }),
-  fromFixture(emitters, {
+  fromFixture(corrections, {
     id: 'EM-required',
     room: 'heat-pump',
     quantity: 'mean excess that a radiator needs for a share of its rated heat',
@@ -82,7 +82,7 @@ export const heatPumpMapChecks: readonly PublishedCheck[] = [
     label: (row) => `factor ${row.text('factor')}`,
     compute: (row) => {
       const load = kilowatts(row.number('factor'));
-      return requiredSupply({ rating, load, indoor: celsius(20), waterSpread: kelvinDifference(0) }).requiredSupply - 20;
+      return requiredSupply({ emitters, load, indoor: celsius(20), waterSpread: kelvinDifference(0) }).requiredSupply - 20;
     },
   }),
   {
