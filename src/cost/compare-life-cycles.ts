@@ -21,7 +21,7 @@ export const lifeCyclePlanShape: Shape<LifeCyclePlan> = /* @__PURE__ */ joinedSh
 /** What {@link compareLifeCycles} needs. */
 export interface CompareLifeCyclesInput extends StudyTerms {
   /** What would be done otherwise. */
-  readonly base: LifeCyclePlan;
+  readonly baseline: LifeCyclePlan;
   /** What is looked at. */
   readonly alternative: LifeCyclePlan;
   /** What savings earn once they are paid out, −0.5 to 1; the discount rate when left out [1/a]. */
@@ -32,7 +32,7 @@ export interface CompareLifeCyclesInput extends StudyTerms {
 export const compareLifeCyclesInputShape: Shape<CompareLifeCyclesInput> = {
   discountRate: 'yearly rate',
   years: 'count',
-  base: lifeCyclePlanShape,
+  baseline: lifeCyclePlanShape,
   alternative: lifeCyclePlanShape,
   reinvestmentRate: { optional: 'yearly rate' },
 };
@@ -42,7 +42,7 @@ export interface ScenarioOfCosts {
   /** Which end of both outlooks. */
   readonly scenario: PriceScenario;
   /** What would be done otherwise. */
-  readonly baseCost: LifeCycleCost;
+  readonly baselineCost: LifeCycleCost;
   /** What is looked at. */
   readonly alternativeCost: LifeCycleCost;
   /** Life-cycle cost saved, the net present value; below 0 where it costs more [cur]. */
@@ -53,11 +53,11 @@ export interface ScenarioOfCosts {
 export interface LifeCycleComparison {
   /** With both prices low, central and high. */
   readonly scenarios: readonly ScenarioOfCosts[];
-  /** Net savings with the price of the base low and that of the alternative high [cur]. */
+  /** Net savings with the price of the baseline low and that of the alternative high [cur]. */
   readonly worstNetSavings: Money;
   /** And the other way round [cur]. */
   readonly bestNetSavings: Money;
-  /** Investment that the alternative asks for beyond the base: first cost and replacements less residual, in money of today [cur]. */
+  /** Investment that the alternative asks for beyond the baseline: first cost and replacements less residual, in money of today [cur]. */
   readonly extraCost: Money;
   /** What it saves in the first year at central prices [cur]. */
   readonly yearlySaving: Money;
@@ -70,7 +70,7 @@ export interface LifeCycleComparison {
 /** Shape of the numbers of a {@link LifeCycleComparison}. */
 export const lifeCycleComparisonShape: Shape<Omit<LifeCycleComparison, 'findings'>> = {
   scenarios: {
-    list: { scenario: ['low', 'central', 'high'], baseCost: lifeCycleCostShape, alternativeCost: lifeCycleCostShape, netSavings: 'money' },
+    list: { scenario: ['low', 'central', 'high'], baselineCost: lifeCycleCostShape, alternativeCost: lifeCycleCostShape, netSavings: 'money' },
   },
   worstNetSavings: 'money',
   bestNetSavings: 'money',
@@ -85,7 +85,7 @@ export const lifeCycleComparisonShape: Shape<Omit<LifeCycleComparison, 'findings
  * @param input - two plans at today's prices [cur], rates [1/a], years
  * @returns costs, net savings, measures, findings
  * @throws InputError when a number is out of its range or a band is not in order
- * @remarks Source: `handbook135`. Invariants tested: net savings are the difference of two {@link lifeCycleCost}s, and the same with base and alternative
+ * @remarks Source: `handbook135`. Invariants tested: net savings are the difference of two {@link lifeCycleCost}s, and the same with baseline and alternative
  * exchanged but for the sign; worst ≤ every scenario ≤ best.
  * @example
  * ```ts @import.meta.vitest
@@ -93,15 +93,15 @@ export const lifeCycleComparisonShape: Shape<Omit<LifeCycleComparison, 'findings
  * const escalation = { low: percentPerYear(-1), estimate: percentPerYear(1), high: percentPerYear(4), coverage: fraction(0.8) };
  * const oil = { label: 'oil', firstCost: money(9000), yearlyEnergyCost: money(2400), outlook: { escalation } };
  * const ground = { label: 'ground source', firstCost: money(22_000), yearlyEnergyCost: money(1050) };
- * const { scenarios } = compareLifeCycles({ base: oil, alternative: ground, discountRate: percentPerYear(3), years: 20 });
+ * const { scenarios } = compareLifeCycles({ baseline: oil, alternative: ground, discountRate: percentPerYear(3), years: 20 });
  * expect(scenarios.map(({ netSavings }) => Math.round(netSavings))).toEqual([3879, 10697, 24586]);
  * ```
  */
 export function compareLifeCycles(input: CompareLifeCyclesInput): LifeCycleComparison {
   demandTerms(input);
-  const { base, alternative, reinvestmentRate, discountRate, years } = input;
+  const { baseline, alternative, reinvestmentRate, discountRate, years } = input;
   for (const [place, plan] of [
-    ['base', base],
+    ['baseline', baseline],
     ['alternative', alternative],
   ] as const) {
     demandObject(place, plan);
@@ -115,20 +115,20 @@ export function compareLifeCycles(input: CompareLifeCyclesInput): LifeCycleCompa
   const costOf = (plan: LifeCyclePlan, scenario: PriceScenario): LifeCycleCost =>
     lifeCycle(plan, input, scenarioWeight(plan.outlook ?? {}, scenario, input));
   const saved = (ofBase: PriceScenario, ofAlternative: PriceScenario): Money =>
-    (costOf(base, ofBase).lifeCycleCost - costOf(alternative, ofAlternative).lifeCycleCost) as Money;
+    (costOf(baseline, ofBase).lifeCycleCost - costOf(alternative, ofAlternative).lifeCycleCost) as Money;
   const scenarios = (['low', 'central', 'high'] as const).map((scenario) => ({
     scenario,
-    baseCost: costOf(base, scenario),
+    baselineCost: costOf(baseline, scenario),
     alternativeCost: costOf(alternative, scenario),
     netSavings: saved(scenario, scenario),
   }));
-  const [was, is] = [costOf(base, 'central'), costOf(alternative, 'central')];
+  const [was, is] = [costOf(baseline, 'central'), costOf(alternative, 'central')];
   const extraCost = (investmentOf(is) - investmentOf(was)) as Money;
   const savingsPresent = was.energyPresent + was.upkeepPresent - (is.energyPresent + is.upkeepPresent);
   const yearlySaving = savingOf(input, 1) as Money;
   const measures: InvestmentMeasures = {
     ...worthOf(extraCost, savingsPresent, years, reinvestmentRate ?? discountRate),
-    simplePayback: paybackOf(alternative.firstCost - base.firstCost, savingOf(input, 0), 0, 0),
+    simplePayback: paybackOf(alternative.firstCost - baseline.firstCost, savingOf(input, 0), 0, 0),
     discountedPayback: cumulatedPayback(input),
   };
   const comparison = { scenarios, worstNetSavings: saved('low', 'high'), bestNetSavings: saved('high', 'low'), extraCost, yearlySaving, measures };
@@ -140,22 +140,22 @@ const investmentOf = ({ firstCost, replacementsPresent, residualPresent }: LifeC
   firstCost + replacementsPresent - residualPresent;
 
 /** What a year saves in running cost at its own central prices, not discounted; year 0 is at today's. */
-function savingOf({ base, alternative }: CompareLifeCyclesInput, year: number): number {
+function savingOf({ baseline, alternative }: CompareLifeCyclesInput, year: number): number {
   const running = ({ yearlyEnergyCost, yearlyUpkeep, outlook }: LifeCyclePlan): number =>
     yearlyEnergyCost * (outlook?.priceLevel?.estimate ?? 1) * (1 + (outlook?.escalation?.estimate ?? 0)) ** year + (yearlyUpkeep ?? 0);
-  return running(base) - running(alternative);
+  return running(baseline) - running(alternative);
 }
 
 /** The year at whose end all that was paid has come back, and does not go again before the study ends. */
 function cumulatedPayback(input: CompareLifeCyclesInput): Payback {
-  const { base, alternative, discountRate, years } = input;
-  if (alternative.firstCost - base.firstCost < A_CENT) return { outcome: 'nothing to pay back' };
+  const { baseline, alternative, discountRate, years } = input;
+  if (alternative.firstCost - baseline.firstCost < A_CENT) return { outcome: 'nothing to pay back' };
   const replaced = ({ replacements = [] }: LifeCyclePlan, at: number): number =>
     replacements.reduce((sum, { year, replacementCost }) => sum + (year === at ? replacementCost : 0), 0);
-  let balance = base.firstCost - alternative.firstCost;
+  let balance = baseline.firstCost - alternative.firstCost;
   let since: number | undefined;
   for (let year = 1; year <= years; year += 1) {
-    balance += (savingOf(input, year) + replaced(base, year) - replaced(alternative, year)) * presentOf(discountRate, year);
+    balance += (savingOf(input, year) + replaced(baseline, year) - replaced(alternative, year)) * presentOf(discountRate, year);
     since = balance < 0 ? undefined : (since ?? year);
   }
   return since === undefined ? { outcome: 'never' } : { outcome: 'paid back', paybackYears: since as Ratio };

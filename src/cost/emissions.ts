@@ -60,7 +60,7 @@ export interface EmissionsOverYearsInput {
   /** Emissions of the fuel, 0 to 1e-5; needed with a fuel [kg/J]. */
   readonly emissionFactor?: EmissionFactor;
   /** First year, 1900 to 2300. */
-  readonly firstYear: number;
+  readonly fromYear: number;
   /** How many years, 1 to 100. */
   readonly years: number;
 }
@@ -73,7 +73,7 @@ export const emissionsOverYearsInputShape: Shape<EmissionsOverYearsInput> = {
   grid: { list: gridYearShape },
   boughtEnergy: { optional: 'energy' },
   emissionFactor: { optional: 'emission factor' },
-  firstYear: 'count',
+  fromYear: 'count',
   years: 'count',
 };
 
@@ -111,24 +111,24 @@ export const emissionsOverYearsShape: Shape<EmissionsOverYears> = {
  *   { year: 2026, gridEmissionFactor: gramsPerKilowattHour(300) },
  *   { year: 2036, gridEmissionFactor: gramsPerKilowattHour(100) },
  * ];
- * const { totalEmissions } = emissionsOverYears({ usedElectricity: electricMegawattHours(5), grid, firstYear: 2026, years: 11 });
+ * const { totalEmissions } = emissionsOverYears({ usedElectricity: electricMegawattHours(5), grid, fromYear: 2026, years: 11 });
  * expect(totalEmissions).toBeCloseTo(11_000, 6);
  * ```
  */
 export function emissionsOverYears(input: EmissionsOverYearsInput): EmissionsOverYears {
-  const { usedElectricity, grid, boughtEnergy, emissionFactor, firstYear, years } = input;
+  const { usedElectricity, grid, boughtEnergy, emissionFactor, fromYear, years } = input;
   demand('usedElectricity', 'electric energy', usedElectricity, YEARLY_ENERGY);
   demandGrid(grid);
   if (boughtEnergy !== undefined) demand('boughtEnergy', 'energy', boughtEnergy, YEARLY_ENERGY);
   if (emissionFactor !== undefined || boughtEnergy !== undefined)
     demand('emissionFactor', 'emission factor', emissionFactor as EmissionFactor, EMISSION);
-  demandYear('firstYear', firstYear);
+  demandYear('fromYear', fromYear);
   demand('years', 'count', years, STUDY_YEARS);
   const known = grid.length === 1 ? {} : { atLeast: grid[0]?.year ?? 0, atMost: (grid.at(-1)?.year ?? 0) - years + 1 };
-  demand('firstYear', 'count', firstYear, known, 'the grid is known for other years than these');
+  demand('fromYear', 'count', fromYear, known, 'the grid is known for other years than these');
   const ofFuel = (boughtEnergy ?? 0) * (emissionFactor ?? 0);
   const emissionYears = Array.from({ length: years }, (_, index): EmissionsOfYear => {
-    const year = firstYear + index;
+    const year = fromYear + index;
     const factor = gridIn(grid, year);
     return { year, gridEmissionFactor: factor as EmissionFactor, emissions: (usedElectricity * factor + ofFuel) as Mass };
   });

@@ -4,6 +4,7 @@ import type {
   ElectricEnergy,
   Energy,
   EnergyPrice,
+  Fraction,
   LengthPrice,
   Money,
   PipeLength,
@@ -12,7 +13,6 @@ import type {
   TemperatureDifference,
   YearlyRate,
 } from '../units/index.js';
-import { EFFICIENCY } from './heating-basis.js';
 import { ENERGY_PRICE, RATE, YEARLY_ENERGY } from './limits.js';
 import { annuity, demandTerms, netRate, type StudyTerms } from './present-value.js';
 
@@ -38,8 +38,8 @@ export interface ShorterLoopInput extends StudyTerms {
   readonly lengthPrice: LengthPrice;
   /** Price of electricity, 0 to 0.01 [cur/J]. */
   readonly energyPrice: EnergyPrice;
-  /** Heat over electricity of the auxiliary heater, 0.05 to 15; 1 when left out [1]. */
-  readonly auxiliaryEfficiency?: Ratio;
+  /** Heat over electricity of the auxiliary heater, 0.05 to 1; 1 when left out [1]. */
+  readonly auxiliaryEfficiency?: Fraction;
   /** Yearly change of the price, −0.5 to 1; none when left out [1/a]. */
   readonly escalation?: YearlyRate;
 }
@@ -59,7 +59,7 @@ export const shorterLoopInputShape: Shape<ShorterLoopInput> = {
   loops: { list: loopOfLengthShape },
   lengthPrice: 'length price',
   energyPrice: 'energy price',
-  auxiliaryEfficiency: { optional: 'ratio' },
+  auxiliaryEfficiency: { optional: 'fraction' },
   escalation: { optional: 'yearly rate' },
 };
 
@@ -139,7 +139,7 @@ export function shorterLoopCosts(input: ShorterLoopInput): ShorterLoopCosts {
   loops.forEach((loop, index) => demandLoop(loop, `loops.${String(index)}`));
   demand('lengthPrice', 'length price', lengthPrice, { atLeast: 0, atMost: 1e6 });
   demand('energyPrice', 'energy price', energyPrice, ENERGY_PRICE);
-  if (auxiliaryEfficiency !== undefined) demand('auxiliaryEfficiency', 'ratio', auxiliaryEfficiency, EFFICIENCY);
+  if (auxiliaryEfficiency !== undefined) demand('auxiliaryEfficiency', 'fraction', auxiliaryEfficiency, { atLeast: 0.05, atMost: 1 });
   if (escalation !== undefined) demand('escalation', 'yearly rate', escalation, RATE);
   const planned = loops.find(({ lengthRatio }) => lengthRatio === 1);
   if (planned === undefined) {

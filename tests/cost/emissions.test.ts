@@ -19,7 +19,7 @@ const declining: EmissionsOverYearsInput = {
     { year: 2030, gridEmissionFactor: gramsPerKilowattHour(200) },
     { year: 2040, gridEmissionFactor: gramsPerKilowattHour(50) },
   ],
-  firstYear: 2027,
+  fromYear: 2027,
   years: 10,
 };
 
@@ -41,10 +41,10 @@ describe('emissions over the years', () => {
         fc.double({ min: 0, max: 900, noNaN: true }),
         fc.integer({ min: 1, max: 100 }),
         fc.integer({ min: 1900, max: 2300 }),
-        (grid, years, firstYear) => {
+        (grid, years, fromYear) => {
           const fuel = { boughtEnergy: kilowattHours(3000), emissionFactor: kilogramsPerKilowattHour(0.25) };
           const known = [{ year: 2026, gridEmissionFactor: gramsPerKilowattHour(grid) }];
-          const { totalEmissions } = emissionsOverYears({ usedElectricity: electricKilowattHours(1000), grid: known, ...fuel, firstYear, years });
+          const { totalEmissions } = emissionsOverYears({ usedElectricity: electricKilowattHours(1000), grid: known, ...fuel, fromYear, years });
           expect(totalEmissions).toBeCloseTo(years * (grid + 750), 6);
         },
       ),
@@ -52,9 +52,9 @@ describe('emissions over the years', () => {
   });
 
   it('are not told for years that the grid is not known for', () => {
-    expect(() => emissionsOverYears({ ...declining, firstYear: 2025 })).toThrow('firstYear: 2025');
-    expect(() => emissionsOverYears({ ...declining, firstYear: 2032 })).toThrow('firstYear: 2032');
-    expect(emissionsOverYears({ ...declining, firstYear: 2031 }).emissionYears.at(-1)?.year).toBe(2040);
+    expect(() => emissionsOverYears({ ...declining, fromYear: 2025 })).toThrow('fromYear: 2025');
+    expect(() => emissionsOverYears({ ...declining, fromYear: 2032 })).toThrow('fromYear: 2032');
+    expect(emissionsOverYears({ ...declining, fromYear: 2031 }).emissionYears.at(-1)?.year).toBe(2040);
     expect(() => emissionsOverYears({ ...declining, grid: [...declining.grid].reverse() })).toThrow('grid.1.year: 2030');
   });
 });

@@ -39,7 +39,7 @@ const ground: LifeCyclePlan = {
   yearlyUpkeep: money(100),
   outlook: { escalation: rises(-1, 0, 2) },
 };
-const input: CompareLifeCyclesInput = { ...terms, base: oil, alternative: ground };
+const input: CompareLifeCyclesInput = { ...terms, baseline: oil, alternative: ground };
 
 const amount = fc.double({ min: 0, max: 1e5, noNaN: true }).map((each) => money(each));
 const plans: fc.Arbitrary<CashPlan> = fc.record({
@@ -127,20 +127,20 @@ describe('a life-cycle cost', () => {
 
 describe('a comparison over the years', () => {
   it('saves the difference of two life-cycle costs in every scenario', () => {
-    for (const { baseCost, alternativeCost, netSavings } of compareLifeCycles(input).scenarios) {
-      expect(netSavings).toBe(baseCost.lifeCycleCost - alternativeCost.lifeCycleCost);
+    for (const { baselineCost, alternativeCost, netSavings } of compareLifeCycles(input).scenarios) {
+      expect(netSavings).toBe(baselineCost.lifeCycleCost - alternativeCost.lifeCycleCost);
     }
     const central = compareLifeCycles(input).scenarios[1];
-    expect(central?.baseCost.lifeCycleCost).toBeCloseTo(byCalendar(oil, 0.03, 0.01, 20), 8);
+    expect(central?.baselineCost.lifeCycleCost).toBeCloseTo(byCalendar(oil, 0.03, 0.01, 20), 8);
     expect(central?.alternativeCost.lifeCycleCost).toBeCloseTo(byCalendar(ground, 0.03, 0, 20), 8);
   });
 
   it('lies between its worst and its best, and turns its sign when turned round', () => {
     fc.assert(
-      fc.property(outlined, outlined, (base, alternative) => {
-        const found = compareLifeCycles({ ...terms, base, alternative });
-        const turned = compareLifeCycles({ ...terms, base: alternative, alternative: base });
-        const slack = 1e-9 * found.scenarios.reduce((sum, each) => sum + each.baseCost.energyPresent + each.alternativeCost.energyPresent, 1);
+      fc.property(outlined, outlined, (baseline, alternative) => {
+        const found = compareLifeCycles({ ...terms, baseline, alternative });
+        const turned = compareLifeCycles({ ...terms, baseline: alternative, alternative: baseline });
+        const slack = 1e-9 * found.scenarios.reduce((sum, each) => sum + each.baselineCost.energyPresent + each.alternativeCost.energyPresent, 1);
         for (const [index, { netSavings }] of found.scenarios.entries()) {
           expect(netSavings).toBeGreaterThanOrEqual(found.worstNetSavings - slack);
           expect(netSavings).toBeLessThanOrEqual(found.bestNetSavings + slack);
@@ -155,7 +155,7 @@ describe('a comparison over the years', () => {
     const plain = { label: 'a', firstCost: money(0), yearlyEnergyCost: money(1000) };
     const better = { label: 'b', firstCost: money(4500), yearlyEnergyCost: money(0) };
     const bare = { discountRate: percentPerYear(0), years: 20 };
-    const yearsOf = (alternative: LifeCyclePlan): unknown => compareLifeCycles({ ...bare, base: plain, alternative }).measures.discountedPayback;
+    const yearsOf = (alternative: LifeCyclePlan): unknown => compareLifeCycles({ ...bare, baseline: plain, alternative }).measures.discountedPayback;
     expect(yearsOf(better)).toEqual({ outcome: 'paid back', paybackYears: 5 });
     // It has come back after five years, goes again in the seventh and comes back for good after ten.
     expect(yearsOf({ ...better, replacements: [{ year: 7, replacementCost: money(5000) }] })).toEqual({ outcome: 'paid back', paybackYears: 10 });
@@ -182,7 +182,7 @@ describe('refusals', () => {
     refuses(lifeCycleCost, lifeCycleInputShape, example, { more: [{ ...forecast, plan: early }] });
     const both: CompareLifeCyclesInput = {
       ...input,
-      base: { ...oil, residualValue: money(10) },
+      baseline: { ...oil, residualValue: money(10) },
       alternative: { ...ground, outlook: { escalation: rises(-1, 0, 2), priceLevel } },
       reinvestmentRate: percentPerYear(2),
     };

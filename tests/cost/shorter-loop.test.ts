@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { investmentMeasures, type LoopOfLength, shorterLoopCosts, type ShorterLoopInput, shorterLoopInputShape } from '../../src/cost/index.js';
 import {
   electricKilowattHours,
+  fraction,
   kelvinDifference,
   kilowattHours,
   money,
@@ -25,7 +26,7 @@ const input: ShorterLoopInput = {
   loops: [loop(0.7, -2.5, 5400, 700), loop(0.85, -0.8, 5250, 300), loop(1, 0.3, 5100, 120), loop(1.2, 1.4, 5000, 60)],
   lengthPrice: perMetre(12),
   energyPrice: perKilowattHour(0.3),
-  auxiliaryEfficiency: ratio(1),
+  auxiliaryEfficiency: fraction(1),
   discountRate: percentPerYear(3),
   years: 25,
   escalation: percentPerYear(1),
@@ -53,7 +54,7 @@ describe('a shorter loop', () => {
   });
 
   it('pays for what the unit leaves to the heater, by its efficiency', () => {
-    const boiler = shorterLoopCosts({ ...input, auxiliaryEfficiency: ratio(0.5) }).lengths;
+    const boiler = shorterLoopCosts({ ...input, auxiliaryEfficiency: fraction(0.5) }).lengths;
     expect(electricKilowattHours.of(boiler[0]?.auxiliaryElectricity ?? electricKilowattHours(0))).toBeCloseTo(1400, 9);
     expect(boiler[0]?.yearlyExtraCost).toBeCloseTo((300 + 2 * 580) * 0.3, 9);
   });
