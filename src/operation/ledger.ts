@@ -82,7 +82,7 @@ export function ledgerOf(mode: 'heating' | 'cooling', loads: ArrayLike<number>, 
     electricity += course.unitPowers[index] ?? 0;
     if (levels) {
       fullHeat += course.heatShares[index] ?? 0;
-      lost += course.cyclingPowers[index] ?? 0;
+      lost += course.cyclingPowers?.[index] ?? 0;
     }
     circulation += course.pumpPowers[index] ?? 0;
     ground += sign * (course.groundHeats[index] ?? 0);

@@ -104,7 +104,7 @@ function followLevels(
     enteringFluids[index] = (enteringFluids[index] ?? 0) + step.enteringBeyond(mostBeyond, leastBeyond) - end;
     leavingFluids[index] = (leavingFluids[index] ?? 0) + step.leavingBeyond(mostBeyond, leastBeyond) - end;
   }
-  cyclingPowers[index] = step.runFraction * mix.lost;
+  if (cyclingPowers !== undefined) cyclingPowers[index] = step.runFraction * mix.lost;
   heatShares[index] = mix.heatShare();
   const { hotWater } = course;
   if (hotWater === undefined || !(mix instanceof PriorityMix)) return;
@@ -121,17 +121,18 @@ function followLevels(
 export function emptyCourse(count: number, { heatingMix, coolingMix, priority }: Plant): Course {
   const zeros = (): Float64Array => new Float64Array(count);
   const runShares = zeros();
+  const plain = heatingMix === undefined && coolingMix === undefined && priority === undefined;
   return {
     enteringFluids: zeros(),
     leavingFluids: zeros(),
     walls: zeros(),
     runShares,
-    heatShares: heatingMix === undefined && coolingMix === undefined && priority === undefined ? runShares : zeros(),
+    heatShares: plain ? runShares : zeros(),
     groundHeats: zeros(),
     unitPowers: zeros(),
-    cyclingPowers: zeros(),
     pumpPowers: zeros(),
     unmetLoads: zeros(),
+    ...(plain ? {} : { cyclingPowers: zeros() }),
     ...(priority && { hotWater: { runShares: zeros(), groundHeats: zeros(), unitPowers: zeros(), pumpPowers: zeros(), unmetLoads: zeros() } }),
   };
 }

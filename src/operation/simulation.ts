@@ -121,8 +121,8 @@ export interface Course {
   readonly groundHeats: Float64Array;
   /** Electric input of the unit, the mean over the step [W]. */
   readonly unitPowers: Float64Array;
-  /** The part of it that is lost by starting and stopping, and reaches neither house nor ground [W]. */
-  readonly cyclingPowers: Float64Array;
+  /** The part of it that is lost by starting and stopping, and reaches neither house nor ground; absent for a map, which has none [W]. */
+  readonly cyclingPowers?: Float64Array;
   /** Electric input of the pump, the mean over the step [W]. */
   readonly pumpPowers: Float64Array;
   /** Load that the unit does not meet, auxiliary heat above 0, cooling missed below [W]. */

@@ -52,10 +52,16 @@ const knownFilm = (mean: Temperature): PipeResistance => {
 describe('a unit of several levels by the hour', () => {
   it('of one level gives bit for bit what its map gives', () => {
     const one = (map: PerformanceMap): StagedUnit => stagedUnit({ levels: [map], between: 'stages' });
+    // A course of its own for the loss by cycling, which is none.
+    const withoutCycling = (result: SimulatedYear): SimulatedYear => {
+      const { cyclingPowers, ...course } = courseOf(result);
+      expect(cyclingPowers?.every((each) => each === 0)).toBe(true);
+      return { ...result, course };
+    };
     const [plain, staged] = [year({}), year({ heating: one(heating), cooling: one(cooling) })];
-    expect(staged).toEqual(plain);
+    expect(withoutCycling(staged)).toEqual(plain);
     expect(plain.heating.fullHeatTime).toBe(plain.heating.runTime);
-    expect(year({ heating: one(heating) })).toEqual(plain);
+    expect(withoutCycling(year({ heating: one(heating) }))).toEqual(plain);
   });
 
   it('always converges: fractions from 0 to 1, auxiliary exactly the rest, heat = ground + electricity − loss by cycling', () => {
