@@ -21,7 +21,6 @@ export interface HeatPumpFormValues {
     readonly supplyTemperature: Temperature;
     readonly disagreement: Fraction;
     readonly installedShare: Fraction;
-    readonly capacityRise: Ratio;
   };
   /** A fitted form misses its points by much. */
   'fit-poor': { readonly mode: Mode; readonly worstError: Fraction; readonly usual: Fraction };
@@ -73,7 +72,7 @@ const limit: Shape<Limit> = ['lowestEntering', 'lowestLeaving', 'highestEntering
 /** Shapes of {@link HeatPumpFormValues}. */
 export const heatPumpFormShapes: { readonly [C in keyof HeatPumpFormValues]: Shape<HeatPumpFormValues[C]> } = {
   'rating-points-derived': { mode, derivedBy: ['polynomial fit', 'scaled linear fit', 'Carnot share', 'regressions', 'corrections'] },
-  'rating-points-generic': { supplyTemperature: 'temperature', disagreement: 'fraction', installedShare: 'fraction', capacityRise: 'ratio' },
+  'rating-points-generic': { supplyTemperature: 'temperature', disagreement: 'fraction', installedShare: 'fraction' },
   'fit-poor': { mode, worstError: 'fraction', usual: 'fraction' },
   'fit-without-spare': { mode, points: 'count' },
   'fit-turns': { mode, enteringFluid: 'temperature' },

@@ -129,7 +129,7 @@ export function genericRatingPoints(input: GenericPointsInput): GenericRatingPoi
       {
         code: 'rating-points-generic',
         level: 'warning',
-        values: { supplyTemperature, disagreement, installedShare, capacityRise },
+        values: { supplyTemperature, disagreement, installedShare },
         source: 'ruhnau2019',
       },
     ],

@@ -9,7 +9,7 @@ export const FREEZE_MARGIN = { entering: 8, leaving: 5, water: 7 } as const;
 const WATER_FREEZES_ABOVE = -0.5;
 
 /** 25 and 95 °F, the ends that trade manuals name for horizontal loops in the north [degC]. */
-const HORIZONTAL = { coldest: -35 / 9, warmest: 35 } as const;
+const HORIZONTAL = { coldest: -3.888888888888889, warmest: 35 } as const;
 
 /** How far the fluid may be from the undisturbed ground: entering as for vertical loops, leaving at peak [K]. */
 const FROM_GROUND = { enteringBelow: 11, enteringAbove: 17, leavingBelow: 17 } as const;

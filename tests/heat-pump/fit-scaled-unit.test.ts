@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   fitScaledUnit,
   performanceMap,
+  type ScaledPlace,
   scaledPlaceShape,
   type ScaledRatingPoint,
   type ScaledUnitInput,
@@ -98,7 +99,7 @@ describe('fitScaledUnit', () => {
   it('refuses bad input by name', () => {
     const withCop = points.map(({ power: _, ...rest }) => ({ ...rest, cop: ratio(3.5) }));
     refuses(fitScaledUnit, scaledUnitInputShape, input, { more: [{ ...input, points: withCop }] });
-    const place = { loadSide: celsius(21), enteringFluid: celsius(2), flowRatio: ratio(0.9), loadFlowRatio: ratio(1) };
+    const place: ScaledPlace = { loadSide: celsius(21), enteringFluid: celsius(2), flowRatio: ratio(0.9), loadFlowRatio: ratio(1) };
     refuses(fitScaledUnit(input).at, scaledPlaceShape, place);
   });
 });

@@ -132,6 +132,7 @@ describe('suggestLimits', () => {
 
   it('refuses bad input by name', () => {
     const confirmed = { lowestEntering: celsius(-2), lowestLeaving: celsius(-6), highestEntering: celsius(32) };
-    refuses(suggestLimits, suggestLimitsInputShape, { ...both, confirmed });
+    const all: SuggestLimitsInput = { ...both, confirmed };
+    refuses(suggestLimits, suggestLimitsInputShape, all);
   });
 });

@@ -12,10 +12,10 @@ const LIMIT_WORDS = {
 export const heatPumpFormTexts: FindingTexts<HeatPumpFormValues> = {
   'rating-points-derived': ({ mode, derivedBy }) =>
     `The rating points for ${mode} were computed (${derivedBy}); nobody rated the unit at them. Say so wherever they are shown.`,
-  'rating-points-generic': ({ supplyTemperature, disagreement, installedShare, capacityRise }, show) =>
+  'rating-points-generic': ({ supplyTemperature, disagreement, installedShare }, show) =>
     `The rating points are those of an average unit at ${show('temperature', supplyTemperature)} of supply: the mean of two published regressions, which differ by up to ` +
-    `${show('fraction', disagreement)}, times ${show('fraction', installedShare)} for installed performance. The capacity is a straight line, ` +
-    `${show('ratio', capacityRise)} of itself per degree Celsius of entering fluid. No loop may be built by them; ask the maker for the unit’s own points.`,
+    `${show('fraction', disagreement)}, times ${show('fraction', installedShare)} for installed performance. The capacity is a straight line by a rule of ` +
+    `thumb. No loop may be built by them; ask the maker for the unit’s own points.`,
   'fit-poor': ({ mode, worstError, usual }, show) =>
     `The fitted form misses one of its points for ${mode} by ${show('fraction', worstError)}; ${show('fraction', usual)} is as much as a form that suits misses by. ` +
     `Look for a slip in the table, or put the points into a map as they are.`,
