@@ -22,10 +22,13 @@ export function tableFindings(
   const mixed = { mode, leastFlowRatio: given.least as Ratio, greatestFlowRatio: given.greatest as Ratio };
   return [
     ...(table.flowsMixed ? [{ code: 'rating-flows-mixed', level: 'note', values: mixed, source: 'common practice' } as const] : []),
-    ...rows.flatMap((row) => mapFindings(mode, row)),
+    ...rows.flatMap((row) => mapFindings(mode, row)).filter(({ code }, k, all) => code !== FEW || all.findIndex((each) => each.code === FEW) === k),
     ...(side === 'not stated' ? [] : layer.rows.slice(1).flatMap((row, k) => besideEachOther(surfaces, layer, state, layer.rows[k] ?? row, row))),
   ];
 }
+
+/** Said once, however many rows it holds for. */
+const FEW = 'few-rating-points';
 
 type Layer = UnitSurfaces['table']['layers'][number];
 type StateOf = (enteringFluid: number, loadSide: number) => UnitState;

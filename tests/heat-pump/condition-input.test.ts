@@ -69,6 +69,7 @@ describe('the table of conditionMap', () => {
 
   it('has nothing to say of a sound table, and warns of a COP that gets better with warmer water', () => {
     expect(codes(table)).toEqual([]);
+    expect(codes(grid(bilinear, [-5, 5], [35, 45, 55]))).toEqual(['few-rating-points']);
     const swapped = table.map((point) => ({ ...point, supplyTemperature: celsius(point.supplyTemperature === 35 ? 55 : 35) }));
     expect(codes(swapped)).toEqual(['load-side-odd']);
   });
