@@ -13,7 +13,7 @@ const LATEST = 1e12;
  *
  * Rings are circles that give off equal heat per metre, so that the advance from one ring to the next is left out: 0.2 % of the pipe of 0.9 m rings 0.25 m
  * apart, 6 % at 1.4 m, and a reserve in either case. Length of pipe is counted the same way, see `countedPipe`. The return is a straight line with the same
- * heat per metre. Soil, surface and freezing are as for {@link groundResponse}; a coil ends where its rings end.
+ * heat per metre, its ends abreast of the rings'; what the two do to one another comes out 0.2 % high in 20 turns, 1 % in 5. Soil, surface and freezing are as for {@link groundResponse}; a coil ends where its rings end.
  *
  * @param input - rings, pipe, soil, surface and treatment of the pipe's own heat
  * @returns the response, ready to be asked for any time
