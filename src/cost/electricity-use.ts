@@ -118,7 +118,7 @@ function demandDraws({ unitDraws, circulatorDraws, auxiliaryDraws, loadSideDraws
   }
 }
 
-/** The month, 1 to 12, that an hour from 1 January lies in. */
+/** The hour from 1 January in which each month begins, and the one after the last. */
 export function monthStarts(hours: number): readonly number[] {
   const starts: number[] = [0];
   for (const [month, days] of MONTH_DAYS.entries()) starts.push((starts[month] ?? 0) + 24 * (days + (month === 1 && hours === 8784 ? 1 : 0)));
