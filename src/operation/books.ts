@@ -30,12 +30,12 @@ export function booksOf(duty: SimulatedDuty, course: Course, step: number): (fro
   const house: Course = {
     ...course,
     runShares: less(course.runShares, hotWater.runShares),
-    heatShares: less(course.heatShares, hotWater.runShares),
+    fullHeatShares: less(course.fullHeatShares, hotWater.runShares),
     groundHeats: less(course.groundHeats, hotWater.groundHeats),
     unitPowers: less(course.unitPowers, hotWater.unitPowers),
     pumpPowers: less(course.pumpPowers, hotWater.pumpPowers),
   };
-  const hot: Course = { ...course, ...hotWater, heatShares: hotWater.runShares };
+  const hot: Course = { ...course, ...hotWater, fullHeatShares: hotWater.runShares };
   return (from, to) => ({
     heating: ledgerOf('heating', duty.loads, house, step, from, to),
     cooling: ledgerOf('cooling', duty.loads, house, step, from, to),

@@ -72,7 +72,7 @@ export function ledgerOf(mode: 'heating' | 'cooling', loads: ArrayLike<number>, 
   let coldest = Infinity;
   let warmest = -Infinity;
   // Of a unit of one level without loss by cycling the two are the same course.
-  const levels = course.heatShares !== course.runShares;
+  const levels = course.fullHeatShares !== course.runShares;
   for (let index = from; index < to; index += 1) {
     const each = sign * (loads[index] ?? 0);
     if (each <= 0) continue;
@@ -81,7 +81,7 @@ export function ledgerOf(mode: 'heating' | 'cooling', loads: ArrayLike<number>, 
     running += course.runShares[index] ?? 0;
     electricity += course.unitPowers[index] ?? 0;
     if (levels) {
-      fullHeat += course.heatShares[index] ?? 0;
+      fullHeat += course.fullHeatShares[index] ?? 0;
       lost += course.cyclingPowers?.[index] ?? 0;
     }
     circulation += course.pumpPowers[index] ?? 0;

@@ -65,7 +65,7 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, supp
       lastHeat = step.meanHeat / pipeLength;
       if (step.manyStates) manyStates += 1;
       if (mix !== undefined) followLevels(step, mix, course, index, endOfRun, pipeLength);
-      else if (course.heatShares !== runShares) course.heatShares[index] = step.runFraction;
+      else if (course.fullHeatShares !== runShares) course.fullHeatShares[index] = step.runFraction;
     } else {
       enteringFluids[index] = Number.NaN;
       leavingFluids[index] = Number.NaN;
@@ -96,7 +96,7 @@ function followLevels(
   endOfRun: Run['endOfRun'],
   pipeLength: number,
 ): void {
-  const { enteringFluids, leavingFluids, heatShares, cyclingPowers } = course;
+  const { enteringFluids, leavingFluids, fullHeatShares, cyclingPowers } = course;
   const { mostBeyond, leastBeyond, levelShare } = mix;
   if (mostBeyond !== leastBeyond) {
     const apart = Math.sign(step.load) * (mostBeyond - leastBeyond);
@@ -105,7 +105,7 @@ function followLevels(
     leavingFluids[index] = (leavingFluids[index] ?? 0) + step.leavingBeyond(mostBeyond, leastBeyond) - end;
   }
   if (cyclingPowers !== undefined) cyclingPowers[index] = step.runFraction * mix.lost;
-  heatShares[index] = mix.heatShare();
+  fullHeatShares[index] = mix.heatShare();
   const { hotWater } = course;
   if (hotWater === undefined || !(mix instanceof PriorityMix)) return;
   const { hotFraction } = mix;
@@ -127,7 +127,7 @@ export function emptyCourse(count: number, { heatingMix, coolingMix, priority }:
     leavingFluids: zeros(),
     walls: zeros(),
     runShares,
-    heatShares: plain ? runShares : zeros(),
+    fullHeatShares: plain ? runShares : zeros(),
     groundHeats: zeros(),
     unitPowers: zeros(),
     pumpPowers: zeros(),

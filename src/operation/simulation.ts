@@ -116,7 +116,7 @@ export interface Course {
   /** Share of the step that the unit runs [1]. */
   readonly runShares: Float64Array;
   /** Ground heat of the unit over that at full output; of a unit of one level without loss by cycling, the run shares [1]. */
-  readonly heatShares: Float64Array;
+  readonly fullHeatShares: Float64Array;
   /** Heat taken from the ground, given to it below 0, the mean over the step [W]. */
   readonly groundHeats: Float64Array;
   /** Electric input of the unit, the mean over the step [W]. */

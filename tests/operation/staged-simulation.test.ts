@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type PerformanceMap, performanceMap, type StagedUnit, stagedUnit, type UnitModel, unitsTogether } from '../../src/heat-pump/index.js';
+import {
+  conditionMap,
+  type PerformanceMap,
+  performanceMap,
+  type StagedUnit,
+  stagedUnit,
+  type UnitModel,
+  unitOverSupply,
+  unitsTogether,
+} from '../../src/heat-pump/index.js';
 import { type Course, type SimulatedYear, simulate, type SimulationInput, sizeLoop } from '../../src/operation/index.js';
 import {
   celsius,
@@ -105,12 +114,12 @@ describe('a unit of several levels by the hour', () => {
           const unmet = course.unmetLoads[step] ?? Number.NaN;
           expect(unmet * load).toBeGreaterThanOrEqual(0);
           if (load !== 0) expect(Number.isFinite(course.enteringFluids[step])).toBe(true);
-          for (const each of [course.runShares[step], course.heatShares[step]]) {
+          for (const each of [course.runShares[step], course.fullHeatShares[step]]) {
             expect(each).toBeGreaterThanOrEqual(0);
             expect(each).toBeLessThanOrEqual(1 + 1e-12);
           }
           // All of its levels before any auxiliary heat.
-          if (unmet !== 0) expect(course.heatShares[step]).toBeCloseTo(1, 9);
+          if (unmet !== 0) expect(course.fullHeatShares[step]).toBeCloseTo(1, 9);
         });
       }),
       { numRuns: 60 },
@@ -130,7 +139,7 @@ describe('a unit of several levels by the hour', () => {
       expect(Math.abs((course.unitPowers[hour] ?? Number.NaN) / state.power - 1)).toBeLessThan(1e-4);
       expect(Math.abs((course.groundHeats[hour] ?? Number.NaN) / state.groundHeat - 1)).toBeLessThan(1e-4);
       expect(Math.abs((course.runShares[hour] ?? Number.NaN) - state.runFraction)).toBeLessThan(1e-4);
-      expect(Math.abs((course.heatShares[hour] ?? Number.NaN) - state.heatFraction)).toBeLessThan(1e-4);
+      expect(Math.abs((course.fullHeatShares[hour] ?? Number.NaN) - state.heatFraction)).toBeLessThan(1e-4);
     });
     expect(compared).toBeGreaterThan(4000);
   });
@@ -157,7 +166,7 @@ describe('a unit of several levels by the hour', () => {
     });
     expect(colder).toBeGreaterThan(500);
     // By hand, in an hour of both: the wall less the heat of the upper stage through the film, and half its range.
-    const at = loads.findIndex((load, hour) => load > 0 && (course.heatShares[hour] ?? 0) > 0.6 && (course.heatShares[hour] ?? 1) < 0.9);
+    const at = loads.findIndex((load, hour) => load > 0 && (course.fullHeatShares[hour] ?? 0) > 0.6 && (course.fullHeatShares[hour] ?? 1) < 0.9);
     const constant = { resistanceAt: () => pipeMetreKelvinPerWatt(0.1), heatCapacityRate: wattsPerKelvin(1950) };
     const flat = courseOf(year({ heating: stages(heating, [0.5, 1]) }, constant));
     const steady = courseOf(year({ heating: stages(heating, [0.5, 1], 'speeds') }, constant));
@@ -275,6 +284,30 @@ describe('the temperature supplied', () => {
     expect(Math.abs(heat.metEnergy - heat.groundEnergy - heat.unitElectricity)).toBeLessThanOrEqual(1e-9 * heat.energy);
     const books = year({ heating: overSupply, supplyTemperatures: curve });
     expect(books.cooling.metEnergy / year({}).cooling.metEnergy).toBeCloseTo(1, 6);
+  });
+
+  it('takes a map over the load side, whole or as levels', () => {
+    const supplies = [30, 40, 50].map((each) => celsius(each));
+    const map = (share: number): UnitModel =>
+      unitOverSupply(
+        conditionMap({
+          mode: 'heating',
+          points: supplies.flatMap((supplyTemperature) =>
+            heating.points.map(({ enteringFluid }) => {
+              const { capacity, power } = overSupply.continuedAt(enteringFluid, supplyTemperature);
+              return { enteringFluid, supplyTemperature, capacity: (share * capacity) as Power, power: (share * power) as ElectricPower };
+            }),
+          ),
+        }),
+      );
+    const [own, read] = [overSupply, map(1)].map((unit) => year({ heating: unit, supplyTemperatures: curve }).heating.unitElectricity);
+    // Cubics through three points of an exponential in the supply temperature.
+    expect(Math.abs((read ?? Number.NaN) / (own ?? Number.NaN) - 1)).toBeLessThan(0.002);
+    const staged = year({ heating: stagedUnit({ levels: [map(0.5), map(1)], between: 'stages' }), supplyTemperatures: curve }).heating;
+    expect(Math.abs(staged.metEnergy - staged.groundEnergy - staged.unitElectricity)).toBeLessThanOrEqual(1e-9 * staged.energy);
+    expect(staged.unitElectricity / (read ?? Number.NaN)).toBeCloseTo(1, 1);
+    expect(() => year({ heating: map(1) })).toThrow('loadSide');
+    expect(() => unitOverSupply(Object(5))).toThrow('ratedAt');
   });
 
   it('is refused where it is none, or not one for each load', () => {
