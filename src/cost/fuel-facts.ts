@@ -1,10 +1,7 @@
 import { demandChoice } from '../errors/index.js';
 import type { ReferenceKey } from '../references/index.js';
 import type { HeatingValueByVolume, Ratio, Shape } from '../units/index.js';
-import { FUEL_RECORDS } from './fuels.data.js';
-
-/** A fuel that the table knows. */
-export type FuelName = 'fuel oil no. 1' | 'fuel oil no. 2' | 'kerosene' | 'propane' | 'liquefied petroleum gas' | 'butane' | 'natural gas';
+import { FUEL_RECORDS, type FuelName } from './fuels.data.js';
 
 /** What a fuel holds. Its price and its emissions are no facts of nature and are given by the caller. */
 export interface FuelFacts {

@@ -23,7 +23,8 @@ export {
   type ElectricityCostInput,
   type ElectricityCostResult,
 } from './electricity-cost.js';
-export { fuelFacts, fuelFactsShape, type FuelFacts, type FuelName } from './fuel-facts.js';
+export { fuelFacts, fuelFactsShape, type FuelFacts } from './fuel-facts.js';
+export type { FuelName } from './fuels.data.js';
 export { efficiencyOnBasis, efficiencyOnBasisInputShape, type EfficiencyOnBasisInput, type HeatingBasis } from './heating-basis.js';
 export { heatSourceShape, type EnergySupply, type HeatSource } from './heat-source.js';
 export { costOfHeat, fuelUse, fuelUseInputShape, fuelUseShape, type FuelUse, type FuelUseInput, type FuelUseResult } from './fuel-use.js';
