@@ -55,3 +55,4 @@ export { flatOverlappedCoil, ringLayoutFrom, ringTrench, uprightOverlappedCoil }
 export { ringResponseInputShape, type RingResponse, type RingResponseInput } from './ring-response-input.js';
 export { exponentialRingResponse, ringResponse } from './ring-response.js';
 export { exponentialFiniteTrench, finiteTrenchInputShape, finiteTrenchResponse, type FiniteTrenchInput } from './finite-trench.js';
+export { outAndBack, outAndBackInputShape, type OutAndBack, type OutAndBackInput } from './out-and-back.js';
