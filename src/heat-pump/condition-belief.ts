@@ -1,6 +1,5 @@
 import { InputError } from '../errors/index.js';
 import type { ConditionTable } from './condition-rows.js';
-import { EXTRAPOLATED, LEVELLING } from './unit-curves.js';
 import type { QuantitySurface } from './unit-surface.js';
 
 /** A table with its two surfaces. */
@@ -11,8 +10,8 @@ export interface UnitSurfaces {
   readonly power: QuantitySurface;
 }
 
-/** Beyond this the continuation has levelled off [K]. */
-const FARTHEST: number = EXTRAPOLATED + LEVELLING;
+/** Beyond this the continuation has levelled off: 2 K beyond the points and the one in which it levels [K]. */
+const FARTHEST = 3;
 
 /**
  * Refuses a table so uneven that somewhere the unit would have no capacity, no electric input or no heat from the ground.

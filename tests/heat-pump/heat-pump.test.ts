@@ -9,11 +9,13 @@ import {
   groundHeatInputShape,
   type HeatPumpInput,
   heatPumpInputShape,
+  type PartLoadInput,
   partLoadFactor,
   partLoadInputShape,
   readHeatPump,
   ruhnauCop,
   staffellCop,
+  type StandbyPartLoadInput,
   standbyPartLoadInputShape,
 } from '../../src/heat-pump/index.js';
 import {
@@ -180,8 +182,8 @@ describe('part load', () => {
   });
 
   it('refuses bad input by name', () => {
-    refuses(partLoadFactor, partLoadInputShape, { loadRatio: fraction(0.5), degradation: fraction(0.25) });
-    refuses(en14825PartLoadFactor, standbyPartLoadInputShape, { loadRatio: fraction(0.5), loadShare: fraction(0.9) });
+    refuses<PartLoadInput>(partLoadFactor, partLoadInputShape, { loadRatio: fraction(0.5), degradation: fraction(0.25) });
+    refuses<StandbyPartLoadInput>(en14825PartLoadFactor, standbyPartLoadInputShape, { loadRatio: fraction(0.5), loadShare: fraction(0.9) });
   });
 });
 
