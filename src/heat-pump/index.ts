@@ -76,6 +76,7 @@ export {
 } from './staged-unit.js';
 export { cyclingFactor, stagedStateShape, type StagedState } from './staged-state.js';
 export { speedMixing, speedMixingShape, type SpeedMixing } from './variable-speed.js';
+export { unitOverSupply } from './unit-over-supply.js';
 export { unitsTogether, type LoadSharing, type UnitsTogetherInput } from './units-together.js';
 export { unitsOnLoop, unitsOnLoopShape, type UnitOnLoop, type UnitsOnLoop, type UnitsOnLoopInput } from './units-on-loop.js';
 export { desuperheaterInputShape, desuperheaterState, type DesuperheaterInput, type DesuperheaterState } from './desuperheater.js';
