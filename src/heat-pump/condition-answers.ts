@@ -1,4 +1,4 @@
-import { demand, InputError } from '../errors/index.js';
+import { demand, demandObject, InputError } from '../errors/index.js';
 import type { Conductance, ElectricPower, Power, Ratio, Temperature } from '../units/index.js';
 import type { UnitSurfaces } from './condition-belief.js';
 import type { ConditionMap } from './condition-map.js';
@@ -49,7 +49,9 @@ export function answersOf(side: LoadSideKind, surfaces: UnitSurfaces): Omit<Cond
     demand('flowRatio', 'ratio', flowRatio, { atLeast: least, atMost: greatest }, BEYOND);
     return flowRatio;
   };
-  const at = ({ enteringFluid, loadSide, flowRatio }: UnitConditions): ConditionState => {
+  const at = (conditions: UnitConditions): ConditionState => {
+    demandObject('conditions', conditions);
+    const { enteringFluid, loadSide, flowRatio } = conditions;
     const place = loadSideOf(loadSide);
     const { lowest, highest } = spansOf(table, place).usable;
     demand('enteringFluid', 'temperature', enteringFluid, { atLeast: lowest, atMost: highest }, BEYOND);
@@ -67,8 +69,9 @@ export function answersOf(side: LoadSideKind, surfaces: UnitSurfaces): Omit<Cond
     ratedAt: (loadSide) => range(spansOf(table, loadSideOf(loadSide)).rated),
     usableAt: (loadSide) => range(spansOf(table, loadSideOf(loadSide)).usable),
     at,
-    slice: ({ loadSide, flowRatio }) => {
-      const [place, flow] = [loadSideOf(loadSide), flowOf(flowRatio)];
+    slice: (conditions) => {
+      demandObject('conditions', conditions);
+      const [place, flow] = [loadSideOf(conditions.loadSide), flowOf(conditions.flowRatio)];
       return sliceOf(mode, table, place, (enteringFluid) => stateAt(enteringFluid, place, flow));
     },
     continuedAt: (enteringFluid, loadSide) => {

@@ -1,3 +1,6 @@
+/** A Btu in watt-hours, 1055.05585262 J over 3600 s: EER of a US table to COP [1]. */
+export const WATT_HOURS_PER_BTU = 0.2930710701722222;
+
 /**
  * COP of ground-source units over the lift, water supplied minus fluid entering [K]; `staffell2012` and the data file of `ruhnau2019`. A parabola turns
  * at −linear/(2 square), 102.2 and 86.8 K, beyond which more lift would help; `least` and `most` keep far from there.

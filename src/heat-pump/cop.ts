@@ -1,6 +1,6 @@
 import { demand, InputError } from '../errors/index.js';
 import type { Ratio, Shape, Temperature, TemperatureDifference } from '../units/index.js';
-import { COP_REGRESSIONS } from './cop.data.js';
+import { COP_REGRESSIONS, WATT_HOURS_PER_BTU } from './cop.data.js';
 
 /** Where heat is taken and where it goes. */
 export interface CarnotInput {
@@ -55,7 +55,7 @@ export function carnotCop({ cold, warm }: CarnotInput): Ratio {
  */
 export function copFromEer(energyEfficiencyRatio: Ratio): Ratio {
   demand('energyEfficiencyRatio', 'ratio', energyEfficiencyRatio, { atLeast: 1, atMost: 170 });
-  return (energyEfficiencyRatio * (1055.05585262 / 3600)) as Ratio;
+  return (energyEfficiencyRatio * WATT_HOURS_PER_BTU) as Ratio;
 }
 
 /**
@@ -73,7 +73,7 @@ export function copFromEer(energyEfficiencyRatio: Ratio): Ratio {
  */
 export function eerFromCop(cop: Ratio): Ratio {
   demand('cop', 'ratio', cop, { atLeast: 0.3, atMost: 50 }, 'an EER may have been given as a COP');
-  return (cop / (1055.05585262 / 3600)) as Ratio;
+  return (cop / WATT_HOURS_PER_BTU) as Ratio;
 }
 
 /**

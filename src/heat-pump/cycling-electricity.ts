@@ -1,14 +1,15 @@
 import { demand } from '../errors/index.js';
 import type { ElectricPower, Fraction, Power, Ratio, RunFraction, Shape } from '../units/index.js';
 import { partLoadFactor } from './part-load.js';
+import { GREATEST_COP } from './rating-point.js';
 
 /** A unit that cycles, with what is drawn while it runs and while it stands. */
 export interface CyclingElectricityInput {
   /** Capacity while it runs, 1 to 1e8 [W]. */
   readonly capacity: Power;
-  /** Electric input of the unit while it runs steadily, above 0 to 1e8 [W]. */
+  /** Electric input of the unit while it runs steadily, a fiftieth of the capacity to 1e8 [W]. */
   readonly power: ElectricPower;
-  /** Load over capacity, above 0 to 1 [1]. */
+  /** Load over capacity, 1e-9 to 1 [1]. */
   readonly loadRatio: Fraction;
   /** Loss by cycling as `partLoadFactor` has it; 0.25 when left out [1]. */
   readonly degradation?: Fraction;
@@ -79,8 +80,8 @@ export const cyclingElectricityShape: Shape<CyclingElectricity> = {
 export function cyclingElectricity(input: CyclingElectricityInput): CyclingElectricity {
   const { capacity, power, loadRatio, degradation, circulator, idlePower } = input;
   demand('capacity', 'power', capacity, { atLeast: 1, atMost: 1e8 });
-  demand('power', 'electric power', power, { above: 0, atMost: 1e8 });
-  demand('loadRatio', 'fraction', loadRatio, { above: 0, atMost: 1 });
+  demand('power', 'electric power', power, { atLeast: capacity / GREATEST_COP, atMost: 1e8 });
+  demand('loadRatio', 'fraction', loadRatio, { atLeast: 1e-9, atMost: 1 });
   if (circulator !== undefined) demand('circulator', 'electric power', circulator, { atLeast: 0, atMost: 1e6 });
   if (idlePower !== undefined) demand('idlePower', 'electric power', idlePower, { atLeast: 0, atMost: 1e6 });
   const { runFraction } = partLoadFactor({ loadRatio, ...(degradation !== undefined && { degradation }) });

@@ -1,9 +1,11 @@
-import { demand } from '../errors/index.js';
+import { demand, demandObject } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { Fraction, Power, Ratio, Shape, Temperature, TemperatureDifference } from '../units/index.js';
 import type { ConditionMap } from './condition-map.js';
 import { emitterOutput, type EmitterRating, emitterRatingShape, LEAST_EXCESS, readEmitter } from './emitter.js';
 import { type RequiredSupply, requiredSupply, suppliedExcess } from './emitter-supply.js';
+import { ENTERING } from './rating-point.js';
+import { demandFunction } from './staged-unit.js';
 import { EXTRAPOLATED } from './unit-curves.js';
 
 /** What {@link checkEmitters} needs. */
@@ -33,7 +35,7 @@ export const emitterCheckInputShape: Shape<EmitterCheckInput> = {
 export interface EmitterCheckUnit {
   /** The unit over entering fluid and supply temperature. */
   readonly map: ConditionMap;
-  /** Fluid entering it at design [degC]. */
+  /** Fluid entering it at design, −40 to 60 [degC]. */
   readonly enteringFluid: Temperature;
 }
 
@@ -99,6 +101,7 @@ const SHORT = 1e-9;
  * ```
  */
 export function checkEmitters({ emitters, load, indoor, waterSpread, availableSupply }: EmitterCheckInput, unit?: EmitterCheckUnit): EmitterCheck {
+  if (unit !== undefined) demandUnit(unit);
   const needed = requiredSupply({ emitters, load, indoor, waterSpread });
   demand('availableSupply', 'temperature', availableSupply, { atLeast: indoor + 2 * LEAST_EXCESS, atMost: 100 });
   const emitter = readEmitter(emitters);
@@ -137,6 +140,13 @@ function heatAtFlow(emitters: EmitterRating, indoor: Temperature, supplyTemperat
     else high = middle;
   }
   return (low + high) / 2;
+}
+
+function demandUnit(unit: EmitterCheckUnit): void {
+  demandObject('unit', unit);
+  demandObject('unit.map', unit.map);
+  demandFunction('unit.map.at', unit.map.at);
+  demand('unit.enteringFluid', 'temperature', unit.enteringFluid, ENTERING);
 }
 
 function copAt({ map, enteringFluid }: EmitterCheckUnit, loadSide: Temperature): Ratio | undefined {

@@ -41,7 +41,7 @@ export const EN14825_SEASONS = {
 /** Outdoor temperature at which no heat is needed any more [degC]. */
 export const LOAD_ENDS = 16;
 
-/** Share of the full electric input that goes with the load, where it was not tested. */
+/** Share of the full electric input that goes with the load, of a unit that nobody tested, `en14825PartLoad` [1]. */
 export const USUAL_LOAD_SHARE = 0.9;
 
 /** From primary energy to electricity, losses by controls and by the pump of a brine or water unit; recalled, later rules lower the first. */

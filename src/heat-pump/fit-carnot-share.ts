@@ -65,6 +65,7 @@ export function fitCarnotShare({ temperaturesOf, ratingOrigin, points }: CarnotS
   const findings = unusual(temperaturesOf, mean);
   const range = rangesOf(points);
   const copAt = (between: CarnotInput): CarnotPrediction => {
+    demandObject('between', between);
     demandNear('cold', between.cold, range.cold);
     demandNear('warm', between.warm, range.warm);
     const most = limitOf(between);
@@ -72,6 +73,7 @@ export function fitCarnotShare({ temperaturesOf, ratingOrigin, points }: CarnotS
     return { copBand: copBand as CarnotPrediction['copBand'], findings: [...findings, ...extrapolated(between, range)] };
   };
   const ratingPoints = (wanted: CarnotPointsInput): DerivedRatingPoints => {
+    demandObject('wanted', wanted);
     demandChoice('temperaturesOf', temperaturesOf, ['fluids']);
     demandNear('supplyTemperature', wanted.supplyTemperature, range.warm);
     return carnotPoints(wanted, copAt, ratingOrigin === 'invented' ? 'invented' : 'estimated');

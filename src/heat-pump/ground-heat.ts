@@ -29,7 +29,7 @@ export const groundHeatInputShape: Shape<GroundHeatInput> = {
  * @throws InputError when a number is impossible, or electricity alone would make the heat
  * @remarks
  * Heat = ground + electricity: capacity − power − circulator in heating, capacity + power + circulator in cooling. With COP:
- * capacity (1 − 1/COP) and capacity (1 + 1/COP). The circulator counts when it runs inside the boundary; it is about 5 %. Losses of casing and indoor piping are not counted.
+ * capacity (1 − 1/COP) and capacity (1 + 1/COP). The circulator counts when it runs inside the boundary; it is about 5 % of the electricity, 2 to 3 % of the heat from the ground. Losses of casing and indoor piping are not counted.
  *
  * Invariants: ground + electricity = capacity in heating, ground = capacity + electricity in cooling.
  * @example

@@ -1,5 +1,6 @@
 import { demand } from '../errors/index.js';
 import type { Fraction, Ratio, RunFraction, Shape } from '../units/index.js';
+import { USUAL_LOAD_SHARE } from './en14825-seasons.data.js';
 
 /** A unit that cycles below its capacity. */
 export interface PartLoadInput {
@@ -25,8 +26,6 @@ export const partLoadInputShape: Shape<PartLoadInput> = { loadRatio: 'fraction',
 
 /** Degradation of a unit that nobody tested, `ahri210240` [1]. */
 const UNTESTED_DEGRADATION = 0.25 as Fraction;
-/** Share of the electric input that goes with the load, of a unit that nobody tested, `en14825PartLoad` [1]. */
-const UNTESTED_LOAD_SHARE = 0.9 as Fraction;
 
 /**
  * Loss of a single-speed unit by cycling, AHRI 210/240 form.
@@ -82,7 +81,7 @@ export const standbyPartLoadInputShape: Shape<StandbyPartLoadInput> = { loadRati
  * expect(en14825PartLoadFactor({ loadRatio: fraction(0.25), loadShare: fraction(0.9) })).toBeCloseTo(0.769231, 6);
  * ```
  */
-export function en14825PartLoadFactor({ loadRatio, loadShare = UNTESTED_LOAD_SHARE }: StandbyPartLoadInput): Ratio {
+export function en14825PartLoadFactor({ loadRatio, loadShare = USUAL_LOAD_SHARE as Fraction }: StandbyPartLoadInput): Ratio {
   demand('loadRatio', 'fraction', loadRatio, { atLeast: 0, atMost: 1 });
   demand('loadShare', 'fraction', loadShare, { atLeast: 0.5, atMost: 1 });
   // At Cc = 1 nothing is lost at any load, down to none.

@@ -1,5 +1,7 @@
 import { demand, demandChoice, InputError } from '../errors/index.js';
 import type { ElectricPower, Power, Ratio, Shape } from '../units/index.js';
+import { WATT_HOURS_PER_BTU } from './cop.data.js';
+import { GREATEST_COP } from './rating-point.js';
 
 /** A rating, and what it is to count of pumps and fan. */
 export interface RatingBoundaryInput {
@@ -7,7 +9,7 @@ export interface RatingBoundaryInput {
   readonly mode: 'heating' | 'cooling';
   /** Capacity as rated, 1 to 1e8 [W]. */
   readonly capacity: Power;
-  /** Electric input as rated, above 0 to 1e8 [W]. */
+  /** Electric input as rated, a fiftieth of the capacity to 1e8 [W]. */
   readonly power: ElectricPower;
   /** Loop circulator that the rating counts, 0 to 1e6; none when left out [W]. */
   readonly sourcePumpRated?: ElectricPower;
@@ -76,18 +78,18 @@ export function ratingAtBoundary(input: RatingBoundaryInput): RatingBoundary {
   const { mode, capacity, power, sourcePumpRated = 0, sourcePumpWanted = 0, loadPumpRated = 0, loadPumpWanted = 0 } = input;
   demandChoice('mode', mode, ['heating', 'cooling']);
   demand('capacity', 'power', capacity, { atLeast: 1, atMost: 1e8 });
-  demand('power', 'electric power', power, { above: 0, atMost: 1e8 });
+  demand('power', 'electric power', power, { atLeast: capacity / GREATEST_COP, atMost: 1e8 });
   const parts = { sourcePumpRated, sourcePumpWanted, loadPumpRated, loadPumpWanted };
   for (const [name, part] of Object.entries(parts)) demand(name, 'electric power', part, { atLeast: 0, atMost: 1e6 });
   const onLoad = loadPumpWanted - loadPumpRated;
   const heat = capacity + (mode === 'heating' ? onLoad : -onLoad);
   const electricity = power - sourcePumpRated + sourcePumpWanted + onLoad;
-  if (!(heat > 0 && electricity > 0)) {
+  if (!(heat > 0 && electricity >= heat / GREATEST_COP)) {
     throw new InputError({
       code: 'impossible',
-      argument: electricity > 0 ? 'loadPumpWanted' : 'power',
-      value: { kind: 'electric power', value: electricity > 0 ? loadPumpWanted : power },
-      allowed: 'an electric input and a capacity of which something is left',
+      argument: heat > 0 ? 'power' : 'loadPumpWanted',
+      value: { kind: 'electric power', value: heat > 0 ? power : loadPumpWanted },
+      allowed: 'an electric input and a capacity of which something is left, with a COP of 50 at most',
       hint: 'pumps in watts and the unit in kilowatts may be mixed',
     });
   }
@@ -96,6 +98,6 @@ export function ratingAtBoundary(input: RatingBoundaryInput): RatingBoundary {
     capacity: heat as Power,
     power: electricity as ElectricPower,
     cop: cop as Ratio,
-    energyEfficiencyRatio: (cop / (1055.05585262 / 3600)) as Ratio,
+    energyEfficiencyRatio: (cop / WATT_HOURS_PER_BTU) as Ratio,
   };
 }

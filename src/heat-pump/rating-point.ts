@@ -41,7 +41,7 @@ const LEAST_HEATING_COP = 1.05;
 /** Worse than any unit in cooling [1]. */
 const LEAST_COOLING_COP = 0.5;
 /** No compressor does better between a loop and a house; ten times the usual [1]. */
-const GREATEST_COP = 50;
+export const GREATEST_COP = 50;
 
 /** Refuses rating points that no unit can have; gives them as plain numbers, coldest first. */
 export function readRatings(list: string, mode: 'heating' | 'cooling', points: readonly RatingPoint[]): readonly Rating[] {

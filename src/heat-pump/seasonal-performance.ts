@@ -1,6 +1,7 @@
 import { demand, demandChoice, demandObject } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { ElectricEnergy, Energy, Fraction, Ratio, Shape } from '../units/index.js';
+import { GREATEST_COP } from './rating-point.js';
 import { seasonalFindings } from './seasonal-findings.js';
 
 /** What is counted in heating: the unit; and its source pump; and auxiliary heat; and pumps or fans of the load side. */
@@ -90,8 +91,6 @@ export const seasonalPerformanceShape: Shape<SeasonalPerformance> = {
 };
 
 const ENERGY = { atLeast: 0, atMost: 1e18 } as const;
-/** No unit between a loop and a house does better [1]. */
-const GREATEST_COP = 50;
 /** A factor from which heat is renewable, times the efficiency of the grid. */
 const RENEWABLE = 1.15;
 

@@ -74,7 +74,8 @@ export function stagedState(
   const lost = share * (upper.power - lower.power) * (stretch - 1);
   const metLoad = found < 0 ? upper.capacity : load;
   const ground = metLoad + (mode === 'heating' ? -steady : steady);
-  const runs = levelInUse === 0 ? share * stretch : 1;
+  // A loss that all but fills the share, and a sum of levels, may round past 1.
+  const runs = levelInUse === 0 ? Math.min(1, share * stretch) : 1;
   return {
     enteringFluid,
     load,
@@ -83,7 +84,7 @@ export function stagedState(
     levelInUse,
     levelShare: (levelInUse === 0 ? 1 : share) as Fraction,
     runFraction: runs as RunFraction,
-    heatFraction: (ground / Math.max(...states.map((state) => state.groundHeat))) as Fraction,
+    heatFraction: Math.min(1, ground / Math.max(...states.map((state) => state.groundHeat))) as Fraction,
     power: (steady + lost) as ElectricPower,
     cyclingPower: lost as ElectricPower,
     ...(load > 0 ? { cop: (metLoad / (steady + lost)) as Ratio } : {}),

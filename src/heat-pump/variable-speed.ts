@@ -1,4 +1,4 @@
-import { demand } from '../errors/index.js';
+import { demand, demandObject } from '../errors/index.js';
 import type { ElectricPower, Fraction, Power, Shape, Temperature } from '../units/index.js';
 import type { StagedUnit } from './staged-unit.js';
 
@@ -54,6 +54,8 @@ export const speedMixingShape: Shape<SpeedMixing> = {
  * ```
  */
 export function speedMixing(unit: StagedUnit, enteringFluid: Temperature, supplyTemperature?: Temperature): readonly SpeedMixing[] {
+  demandObject('unit', unit);
+  demandObject('unit.usable', unit.usable);
   const { lowest, highest } = unit.usable;
   demand('enteringFluid', 'temperature', enteringFluid, { atLeast: lowest, atMost: highest });
   if (supplyTemperature !== undefined) demand('supplyTemperature', 'temperature', supplyTemperature, { atLeast: -50, atMost: 150 });

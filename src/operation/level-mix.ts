@@ -116,7 +116,8 @@ export class LevelMix {
       if (index > this.#used) table.read(this.#entering);
       most = Math.max(most, table.capacity - sign * table.power);
     }
-    return this.fraction * (this.heat / (sign * most));
+    // Full output may round past itself.
+    return Math.min(1, this.fraction * (this.heat / (sign * most)));
   }
 
   #cycle(level: Level, load: number): void {
