@@ -1,6 +1,6 @@
 import { demand, InputError } from '../errors/index.js';
 import type { Power, Shape, Temperature } from '../units/index.js';
-import { LOAD, OUTDOOR } from './checks.js';
+import { INDOOR, LOAD, OUTDOOR } from './checks.js';
 import type { EnergySignature } from './signature.js';
 
 /** What {@link heatingBalancePoint} needs. */
@@ -9,7 +9,7 @@ export interface HeatingBalanceInput {
   readonly designLoad: Power;
   /** Outdoor temperature it is for [degC]. */
   readonly designOutdoor: Temperature;
-  /** Indoor temperature it is for, at least 1 K above [degC]. */
+  /** Indoor temperature it is for, at least 1 K above, 0 to 50 [degC]. */
   readonly indoor: Temperature;
   /** Heat of people, appliances and sun on the mean of the heating season, 0 up to the design load [W]. */
   readonly gains: Power;
@@ -39,8 +39,9 @@ export const heatingBalanceInputShape: Shape<HeatingBalanceInput> = {
  */
 export function heatingBalancePoint({ designLoad, designOutdoor, indoor, gains }: HeatingBalanceInput): Temperature {
   demand('designLoad', 'power', designLoad, LOAD);
-  demand('designOutdoor', 'temperature', designOutdoor, OUTDOOR);
-  demand('indoor', 'temperature', indoor, { atLeast: designOutdoor + 1, atMost: OUTDOOR.atMost });
+  demand('designOutdoor', 'temperature', designOutdoor, { atLeast: OUTDOOR.atLeast, atMost: INDOOR.atMost - 1 });
+  const range = { atLeast: Math.max(INDOOR.atLeast, designOutdoor + 1), atMost: INDOOR.atMost };
+  demand('indoor', 'temperature', indoor, range, 'indoor and outdoor may be interchanged, or degF given as degC');
   demand('gains', 'power', gains, { atLeast: 0 });
   if (gains >= designLoad) {
     throw new InputError({

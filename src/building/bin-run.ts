@@ -17,7 +17,7 @@ export interface WeatherBin {
 export interface BinRunInput {
   /** The building, in one mode. */
   readonly signature: EnergySignature;
-  /** Bins, no wider than 3 K, 1 to 1000 of them in any order. */
+  /** Bins, no wider than 3 K, or hours, 1 to 10 000 of them in any order. */
   readonly bins: readonly WeatherBin[];
   /** Heating or cooling capacity of the unit, 0.001 to 1e9 [W]. */
   readonly capacity: Power;
@@ -104,7 +104,7 @@ export const binRunShape: Shape<BinRun> = {
  */
 export function binRun({ signature, bins, capacity }: BinRunInput): BinRun {
   demandSignature(signature);
-  demandCount('bins', bins, 1, 1000);
+  demandCount('bins', bins, 1, 10_000);
   demand('capacity', 'power', capacity, LOAD);
   const parts = bins.map((bin, index): BinRunPart => {
     const argument = `bins.${String(index)}`;

@@ -1,6 +1,7 @@
-import { demandObject, locate } from '../errors/index.js';
+import { demand, demandObject, InputError, locate } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { Power, Shape, Temperature } from '../units/index.js';
+import { DEGF, INDOOR, OUTDOOR } from './checks.js';
 import { ASSUMED_BALANCE_POINT, ASSUMED_INDOOR } from './defaults.data.js';
 import { balancePointFindings } from './findings.js';
 import { type EnergySignature, energySignature, energySignatureShape } from './signature.js';
@@ -65,7 +66,7 @@ export const buildingSignaturesShape: Shape<BuildingSignatures> = {
  *
  * @param input - design heat loss and, where there is cooling, design heat gain
  * @returns signatures for sizing and for the energy of a year
- * @throws InputError as {@link energySignature}, with the place in the input
+ * @throws InputError as {@link energySignature}, with the place in the input; `missing` where the balance point that would be assumed does not go with what is given
  * @remarks Assumed balance point in heating after `en14825`; the others are common practice.
  * @example
  * ```ts @import.meta.vitest
@@ -78,12 +79,15 @@ export const buildingSignaturesShape: Shape<BuildingSignatures> = {
 export function readBuilding({ heating, cooling }: BuildingInput): BuildingSignaturesResult {
   demandObject('heating', heating);
   const heatLoss = { ...heating, ...assumed('heating', heating) };
+  demandAssumable('heating', heating, heatLoss);
   const heatingForSizing = locate('heating', () => energySignature({ mode: 'heating', form: 'anchored at design', ...heatLoss }));
   const heatingForEnergy = locate('heating', () => energySignature({ mode: 'heating', form: 'gains as offset', ...heatLoss }));
   const findings = [...assumptionFindings('heating', heating), ...balancePointFindings(heatingForSizing)];
   if (cooling === undefined) return { heatingForSizing, heatingForEnergy, findings };
   demandObject('cooling', cooling);
-  const coolingLine = locate('cooling', () => energySignature({ mode: 'cooling', ...cooling, ...assumed('cooling', cooling) }));
+  const heatGain = { ...cooling, ...assumed('cooling', cooling) };
+  demandAssumable('cooling', cooling, heatGain);
+  const coolingLine = locate('cooling', () => energySignature({ mode: 'cooling', ...heatGain }));
   return {
     heatingForSizing,
     heatingForEnergy,
@@ -103,6 +107,26 @@ const assumed = (mode: Mode, { indoor, balancePoint }: DesignLoadInput): Pick<Re
   indoor: indoor === undefined ? ASSUMED_INDOOR[mode] : indoor,
   balancePoint: balancePoint === undefined ? ASSUMED_BALANCE_POINT[mode] : balancePoint,
 });
+
+/** Refuses to assume a balance point that the temperatures given have no room for: it is to be given then. */
+function demandAssumable(
+  mode: Mode,
+  given: DesignLoadInput,
+  { designOutdoor, indoor, balancePoint }: ReturnType<typeof assumed> & DesignLoadInput,
+): void {
+  if (given.balancePoint !== undefined) return;
+  demand(`${mode}.designOutdoor`, 'temperature', designOutdoor, OUTDOOR);
+  demand(`${mode}.indoor`, 'temperature', indoor, INDOOR, DEGF);
+  const beyond = mode === 'heating' ? balancePoint - designOutdoor : designOutdoor - balancePoint;
+  if (beyond >= 1 && balancePoint <= indoor) return;
+  throw new InputError({
+    code: 'missing',
+    argument: `${mode}.balancePoint`,
+    value: undefined,
+    allowed: `a balance point; the ${String(balancePoint)} degC that is assumed without one does not go with ${String(designOutdoor)} degC outdoors and ${String(indoor)} degC indoors`,
+    hint: DEGF,
+  });
+}
 
 function assumptionFindings(mode: Mode, { indoor, balancePoint }: DesignLoadInput): readonly Finding[] {
   const findings: Finding[] = [];

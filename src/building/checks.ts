@@ -11,6 +11,12 @@ export const FORMS = ['gains as offset', 'anchored at design'] as const;
 /** Colder and warmer than any weather on record, a bound against absurd input [degC]. */
 export const OUTDOOR = { atLeast: -95, atMost: 65 } as const;
 
+/** Indoor temperature of any building in use, a bound that catches degF given as degC [degC]. */
+export const INDOOR = { atLeast: 0, atMost: 50 } as const;
+
+/** The likely cause of a temperature far out. */
+export const DEGF = 'a temperature in degF may have been given as degC';
+
 /** Mean of a month anywhere on earth [degC]; up to here Erbs' spread is positive. */
 export const MONTHLY_MEAN = { atLeast: -75, atMost: 45 } as const;
 

@@ -10,9 +10,9 @@ export interface DayNightRunInput {
   readonly signatureByDay: EnergySignature;
   /** The building by night, in the same mode. */
   readonly signatureByNight: EnergySignature;
-  /** Bins of the hours of day, 1 to 1000 of them. */
+  /** Bins of the hours of day, 1 to 10 000 of them. */
   readonly binsByDay: readonly WeatherBin[];
-  /** Bins of the hours of night, 1 to 1000 of them. */
+  /** Bins of the hours of night, 1 to 10 000 of them. */
   readonly binsByNight: readonly WeatherBin[];
   /** Heating or cooling capacity of the unit, 0.001 to 1e9 [W]. */
   readonly capacity: Power;

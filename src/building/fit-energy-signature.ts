@@ -4,7 +4,7 @@ import type { Band } from '../states/index.js';
 import type { Energy, Fraction, Kind, Power, Ratio, TemperatureDifference, Time } from '../units/index.js';
 import { signatureFitFindings } from './bill-findings.js';
 import { bestLine, type ChangePointLine, type ChangePointTask, lineVariance, profileLimit } from './change-point.js';
-import { LOAD, OUTDOOR } from './checks.js';
+import { INDOOR, LOAD, OUTDOOR } from './checks.js';
 import type { FittedSignature, FittedSignatureResult, SignatureFitInput } from './fitted-signature.js';
 import { HEATER_NAMES, SEASONAL_RATIOS } from './heaters.data.js';
 import type { UsefulHeat } from './meter-readings.js';
@@ -53,8 +53,8 @@ const LEAST_FREEDOM = 2;
  */
 export function fitEnergySignature(input: SignatureFitInput): FittedSignatureResult {
   const { designOutdoor, indoor, coverage = 0.9 as Fraction } = input;
-  demand('designOutdoor', 'temperature', designOutdoor, OUTDOOR);
-  demand('indoor', 'temperature', indoor, { atLeast: designOutdoor + 1, atMost: 50 });
+  demand('designOutdoor', 'temperature', designOutdoor, { atLeast: OUTDOOR.atLeast, atMost: INDOOR.atMost - 1 });
+  demand('indoor', 'temperature', indoor, { atLeast: Math.max(INDOOR.atLeast, designOutdoor + 1), atMost: INDOOR.atMost });
   demand('coverage', 'fraction', coverage, { atLeast: 0.5, atMost: 0.99 });
   if (input.designLoad !== undefined) demand('designLoad', 'power', input.designLoad, LOAD);
   const { usefulRatio, usefulRatioError } = usefulOf(input.usefulHeat);

@@ -12,7 +12,7 @@ export interface SignatureFitInput {
   readonly usefulHeat: UsefulHeat;
   /** Outdoor temperature the house is designed for [degC]. */
   readonly designOutdoor: Temperature;
-  /** Indoor temperature the house is designed for, at least 1 K above [degC]. */
+  /** Indoor temperature the house is designed for, at least 1 K above, 0 to 50 [degC]. */
   readonly indoor: Temperature;
   /** Design heat loss of the qualified calculation, to be held against the bills, 0.001 to 1e9 [W]. */
   readonly designLoad?: Power;

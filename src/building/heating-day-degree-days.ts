@@ -1,6 +1,6 @@
 import { demand, demandCount } from '../errors/index.js';
 import type { DegreeDays, Shape, Temperature } from '../units/index.js';
-import { OUTDOOR } from './checks.js';
+import { INDOOR, OUTDOOR } from './checks.js';
 
 /** What {@link heatingDayDegreeDays} needs. */
 export interface HeatingDayInput {
@@ -52,7 +52,7 @@ export const heatingDayDegreeDaysShape: Shape<HeatingDayDegreeDays> = { degreeDa
 export function heatingDayDegreeDays({ dailyMeans, indoor, heatingLimit }: HeatingDayInput): HeatingDayDegreeDays {
   demandCount('dailyMeans', dailyMeans, 1, 1e5);
   dailyMeans.forEach((mean, index) => demand(`dailyMeans.${String(index)}`, 'temperature', mean, OUTDOOR));
-  demand('indoor', 'temperature', indoor, { atLeast: 0, atMost: 50 });
+  demand('indoor', 'temperature', indoor, INDOOR);
   demand('heatingLimit', 'temperature', heatingLimit, { atLeast: OUTDOOR.atLeast, atMost: indoor });
   const heated = dailyMeans.filter((mean) => mean < heatingLimit);
   return { degreeDays: heated.reduce((sum, mean) => sum + indoor - mean, 0) as DegreeDays, heatingDays: heated.length };

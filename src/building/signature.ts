@@ -1,6 +1,6 @@
 import { demand, demandChoice, InputError } from '../errors/index.js';
 import type { Conductance, Power, Shape, Temperature } from '../units/index.js';
-import { demandSignature, FORMS, LOAD, MODES, OUTDOOR } from './checks.js';
+import { DEGF, demandSignature, FORMS, INDOOR, LOAD, MODES, OUTDOOR } from './checks.js';
 
 /**
  * How a heating load falls from the design load to nothing at the balance point.
@@ -18,7 +18,7 @@ interface DesignLoad {
   readonly designLoad: Power;
   /** Outdoor temperature the design load is for [degC]. */
   readonly designOutdoor: Temperature;
-  /** Indoor temperature the design load is for [degC]. */
+  /** Indoor temperature the design load is for, 0 to 50 [degC]. */
   readonly indoor: Temperature;
   /** Outdoor temperature at which the load begins, at least 1 K from the design outdoor temperature [degC]. */
   readonly balancePoint: Temperature;
@@ -118,7 +118,7 @@ export function energySignature(input: SignatureInput): EnergySignature {
   demandChoice('form', form, FORMS);
   demand('designLoad', 'power', designLoad, LOAD);
   demand('designOutdoor', 'temperature', designOutdoor, OUTDOOR);
-  demand('indoor', 'temperature', indoor, { atLeast: 0, atMost: 50 });
+  demand('indoor', 'temperature', indoor, INDOOR, DEGF);
   demand('balancePoint', 'temperature', balancePoint, OUTDOOR);
   const span = mode === 'heating' ? balancePoint - designOutdoor : designOutdoor - balancePoint;
   if (span < LEAST_SPAN) refuseBalancePoint(balancePoint, `at least 1 K ${mode === 'heating' ? 'above' : 'below'} the design outdoor temperature`);

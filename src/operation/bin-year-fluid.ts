@@ -21,7 +21,7 @@ export interface FluidPlace {
 
 /** What {@link fluidAlongLine} needs. */
 export interface FluidLineInput {
-  /** Bins of outdoor temperature, 1 to 1000. */
+  /** Bins of outdoor temperature, 1 to 10 000. */
   readonly bins: readonly WeatherBin[];
   /** The fluid that the loop is designed for at the outdoor design temperature. */
   readonly atDesign: FluidPlace;
@@ -67,7 +67,7 @@ export const ENTERING = { atLeast: -40, atMost: 60 } as const;
  * ```
  */
 export function fluidAlongLine({ bins, atDesign, atBalance }: FluidLineInput): readonly FluidBin[] {
-  demandCount('bins', bins, 1, 1000);
+  demandCount('bins', bins, 1, 10_000);
   demandPlace('atDesign', atDesign);
   demandPlace('atBalance', atBalance);
   const span = atBalance.outdoor - atDesign.outdoor;

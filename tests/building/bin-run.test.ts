@@ -70,6 +70,14 @@ describe('binRun', () => {
     expect(run.unmetEnergy / run.time / meanUnmet).toBeCloseTo(1, 3);
   });
 
+  it('takes every hour of a leap year, and no more than ten thousand', () => {
+    const year = (length: number) => Array.from({ length }, (_, hour) => ({ outdoor: celsius(10 - 12 * Math.cos(hour / 1394)), time: hours(1) }));
+    const { time, coveredShare } = binRun({ signature: heating, bins: year(8784), capacity: kilowatts(9) });
+    expect(hours.of(time)).toBe(8784);
+    expect(coveredShare).toBe(1);
+    expect(() => binRun({ signature: heating, bins: year(10_001), capacity: kilowatts(9) })).toThrow('1 to 10000 entries');
+  });
+
   it('refuses bins without any time', () => {
     expect(() => binRun({ signature: heating, bins: [{ outdoor: celsius(0), time: hours(0) }], capacity: kilowatts(9) })).toThrow('hold no time');
   });

@@ -45,6 +45,16 @@ describe('readBuilding', () => {
     expect(() => readBuilding({ ...bare, cooling: { designLoad: kilowatts(-1), designOutdoor: celsius(33) } })).toThrow('cooling.designLoad');
   });
 
+  it('asks for a balance point where the one it would assume has no room', () => {
+    const without = 'heating.balancePoint: nothing is not allowed; allowed: a balance point; the 16 degC that is assumed';
+    expect(() => readBuilding({ heating: { ...bare.heating, designOutdoor: celsius(15.5) } })).toThrow(without);
+    expect(() => readBuilding({ heating: { ...bare.heating, indoor: celsius(14) } })).toThrow(without);
+    expect(codes({ heating: { ...bare.heating, indoor: celsius(14), balancePoint: celsius(12) } })).toEqual([]);
+    expect(() => readBuilding({ ...bare, cooling: { designLoad: kilowatts(7), designOutdoor: celsius(20.5) } })).toThrow(
+      'cooling.balancePoint: nothing',
+    );
+  });
+
   it('refuses bad input by name', () => {
     refuses(readBuilding, buildingInputShape, full, { more: [bare] });
   });
