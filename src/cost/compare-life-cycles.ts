@@ -133,7 +133,8 @@ export function compareLifeCycles(input: CompareLifeCyclesInput): LifeCycleCompa
   };
   const comparison = { scenarios, worstNetSavings: saved('low', 'high'), bestNetSavings: saved('high', 'low'), extraCost, yearlySaving, measures };
   const residual = is.residualPresent - was.residualPresent;
-  return { ...comparison, findings: findingsOf(comparison, residual as Money, years) };
+  const extraFirst = (alternative.firstCost - baseline.firstCost) as Money;
+  return { ...comparison, findings: findingsOf(comparison, { residualPresent: residual as Money, extraFirst }, years) };
 }
 
 const investmentOf = ({ firstCost, replacementsPresent, residualPresent }: LifeCycleCost): number =>
@@ -161,11 +162,14 @@ function cumulatedPayback(input: CompareLifeCyclesInput): Payback {
   return since === undefined ? { outcome: 'never' } : { outcome: 'paid back', paybackYears: since as Ratio };
 }
 
-function findingsOf(comparison: Omit<LifeCycleComparison, 'findings'>, residualPresent: Money, years: number): readonly Finding[] {
-  const { measures, extraCost, yearlySaving, worstNetSavings, bestNetSavings } = comparison;
+function findingsOf(
+  { measures, yearlySaving, worstNetSavings, bestNetSavings }: Omit<LifeCycleComparison, 'findings'>,
+  { residualPresent, extraFirst }: Readonly<Record<'residualPresent' | 'extraFirst', Money>>,
+  years: number,
+): readonly Finding[] {
   const { netSavings } = measures;
   const source = 'handbook135';
-  const found = [...measureFindings(measures, extraCost, yearlySaving, years)];
+  const found = [...measureFindings(measures, extraFirst, yearlySaving, years)];
   if (netSavings > 0 && residualPresent > netSavings) {
     found.push({ code: 'residual-dominates', level: 'warning', values: { residualPresent, netSavings }, source });
   }

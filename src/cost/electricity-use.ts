@@ -1,4 +1,4 @@
-import { demand, demandChoice, demandCount, demandObject } from '../errors/index.js';
+import { demand, demandChoice, demandCount, demandObject, InputError } from '../errors/index.js';
 import { MONTH_DAYS } from '../states/index.js';
 import type { ElectricEnergy, ElectricPower, Shape } from '../units/index.js';
 import { YEARLY_ENERGY } from './limits.js';
@@ -110,12 +110,18 @@ function demandDraws({ unitDraws, circulatorDraws, auxiliaryDraws, loadSideDraws
   for (const [name, draws] of Object.entries({ unitDraws, circulatorDraws, auxiliaryDraws, loadSideDraws })) {
     if (draws === undefined && name !== 'unitDraws') continue;
     demandCount(name, draws ?? [], 8760, 8784);
-    const wanted = name === 'unitDraws' && draws?.length !== 8760 ? 8784 : unitDraws.length;
-    demandCount(name, draws ?? [], wanted, wanted);
+    if (name === 'unitDraws') demandYearOfHours(unitDraws.length);
+    else demandCount(name, draws ?? [], unitDraws.length, unitDraws.length);
     // The place is put into words only for a number that is refused.
     const wrong = draws?.findIndex((power) => typeof power !== 'number' || !(power >= 0 && power <= POWER.atMost)) ?? -1;
     if (wrong >= 0) demand(`${name}.${String(wrong)}`, 'electric power', draws?.[wrong] as ElectricPower, POWER);
   }
+}
+
+function demandYearOfHours(hours: number): void {
+  if (hours === 8760 || hours === 8784) return;
+  const value = { kind: 'count', value: hours } as const;
+  throw new InputError({ code: 'impossible', argument: 'unitDraws', value, allowed: '8760 hours or, with 29 February, 8784' });
 }
 
 /** The hour from 1 January in which each month begins, and the one after the last. */

@@ -124,8 +124,11 @@ export function emissionsOverYears(input: EmissionsOverYearsInput): EmissionsOve
     demand('emissionFactor', 'emission factor', emissionFactor as EmissionFactor, EMISSION);
   demandYear('fromYear', fromYear);
   demand('years', 'count', years, STUDY_YEARS);
-  const known = grid.length === 1 ? {} : { atLeast: grid[0]?.year ?? 0, atMost: (grid.at(-1)?.year ?? 0) - years + 1 };
-  demand('fromYear', 'count', fromYear, known, 'the grid is known for other years than these');
+  if (grid.length > 1) {
+    const [first, last] = [grid[0]?.year ?? 0, grid.at(-1)?.year ?? 0];
+    demand('years', 'count', years, { atMost: last - first + 1 }, 'the grid is known for no more years; a single year of it stands for all');
+    demand('fromYear', 'count', fromYear, { atLeast: first, atMost: last - years + 1 }, 'the grid is known for other years than these');
+  }
   const ofFuel = (boughtEnergy ?? 0) * (emissionFactor ?? 0);
   const emissionYears = Array.from({ length: years }, (_, index): EmissionsOfYear => {
     const year = fromYear + index;

@@ -126,18 +126,20 @@ function priceInSupply(supply: EnergySupply): number {
   return supply.soldBy === 'mass' ? supply.massPrice / supply.gravimetricHeatingValue : supply.energyPrice;
 }
 
-function findingsOf({ supply, efficiency, efficiencyBasis, lowerOverHigher }: HeatSource, usedEfficiency: Ratio): readonly Finding[] {
+/** Lower over higher heating value of hydrogen, and of wood that is still moist; of other fuels it is more [1]. */
+const LEAST_USUAL_RATIO = 0.84;
+
+function findingsOf({ label, supply, efficiency, efficiencyBasis, lowerOverHigher }: HeatSource, usedEfficiency: Ratio): readonly Finding[] {
   if (supply.soldBy === 'electricity' || efficiencyBasis === undefined) return [];
   const found: Finding[] = [];
   if (efficiencyBasis !== supply.basis && lowerOverHigher !== undefined) {
-    const values = { givenBasis: efficiencyBasis, efficiency, usedEfficiency, lowerOverHigher };
+    const values = { label, givenBasis: efficiencyBasis, efficiency, usedEfficiency, lowerOverHigher };
     found.push({ code: 'efficiency-basis-converted', level: 'note', values, source: 'common practice' });
   }
-  const onHigher = usedEfficiency * energyRatio(supply.basis, 'higher', lowerOverHigher ?? 1);
-  const onLowerAlone = supply.basis === 'lower' && lowerOverHigher === undefined;
-  // Without the ratio an efficiency on the lower heating value may pass 1 honestly.
-  if (onHigher > 1 && !onLowerAlone) {
-    found.push({ code: 'efficiency-above-fuel', level: 'warning', values: { efficiency: onHigher as Ratio }, source: 'common practice' });
+  // Without the ratio an efficiency on the lower heating value may pass 1 honestly, as far as the wettest of usual fuels lets it.
+  const onHigher = usedEfficiency * energyRatio(supply.basis, 'higher', lowerOverHigher ?? LEAST_USUAL_RATIO);
+  if (onHigher > 1) {
+    found.push({ code: 'efficiency-above-fuel', level: 'warning', values: { label, efficiency: onHigher as Ratio }, source: 'common practice' });
   }
   return found;
 }

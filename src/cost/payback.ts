@@ -10,11 +10,11 @@ export type Payback =
   | {
       /** It comes back. */
       readonly outcome: 'paid back';
-      /** After so many years, up to 1000; more than the study has where that ends before [1]. */
+      /** After so many years, up to 1000, also beyond the end of the study; of two plans compared year by year whole ones within it [1]. */
       readonly paybackYears: Ratio;
     }
   | {
-      /** It never comes back, or not within a thousand years. */
+      /** It never comes back, or not within a thousand years; of two plans compared year by year, not within the study. */
       readonly outcome: 'never';
     };
 

@@ -14,13 +14,14 @@ export interface CostFindingValues {
   'outcome-depends-on-prices': { readonly worstNetSavings: Money; readonly bestNetSavings: Money };
   /** An efficiency was given on another heating value than the price. */
   'efficiency-basis-converted': {
+    readonly label: string;
     readonly givenBasis: 'higher' | 'lower';
     readonly efficiency: Ratio;
     readonly usedEfficiency: Ratio;
     readonly lowerOverHigher: Ratio;
   };
   /** An appliance would give more heat than its fuel holds. */
-  'efficiency-above-fuel': { readonly efficiency: Ratio };
+  'efficiency-above-fuel': { readonly label: string; readonly efficiency: Ratio };
   /** Prices are older than wanted. */
   'prices-old': { readonly priceYear: number; readonly dateYear: number };
   /** The charge for the highest hours is a large part of the bill. */
@@ -36,8 +37,14 @@ export const costFindingShapes: { readonly [C in keyof CostFindingValues]: Shape
   'payback-hides-loss': { paybackYears: 'ratio', netSavings: 'money', years: 'count' },
   'residual-dominates': { residualPresent: 'money', netSavings: 'money' },
   'outcome-depends-on-prices': { worstNetSavings: 'money', bestNetSavings: 'money' },
-  'efficiency-basis-converted': { givenBasis: ['higher', 'lower'], efficiency: 'ratio', usedEfficiency: 'ratio', lowerOverHigher: 'ratio' },
-  'efficiency-above-fuel': { efficiency: 'ratio' },
+  'efficiency-basis-converted': {
+    label: 'text',
+    givenBasis: ['higher', 'lower'],
+    efficiency: 'ratio',
+    usedEfficiency: 'ratio',
+    lowerOverHigher: 'ratio',
+  },
+  'efficiency-above-fuel': { label: 'text', efficiency: 'ratio' },
   'prices-old': { priceYear: 'count', dateYear: 'count' },
   'demand-charge-large': { demandCost: 'money', totalCost: 'money' },
   'shorter-loop-beyond-limit': { pipe: 'pipe length', limitMargin: 'temperature difference' },

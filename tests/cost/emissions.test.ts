@@ -54,6 +54,9 @@ describe('emissions over the years', () => {
   it('are not told for years that the grid is not known for', () => {
     expect(() => emissionsOverYears({ ...declining, fromYear: 2025 })).toThrow('fromYear: 2025');
     expect(() => emissionsOverYears({ ...declining, fromYear: 2032 })).toThrow('fromYear: 2032');
+    expect(() => emissionsOverYears({ ...declining, fromYear: 2026, years: 20 })).toThrow(
+      'years: 20 (count) is not allowed; allowed: a whole number at most 15',
+    );
     expect(emissionsOverYears({ ...declining, fromYear: 2031 }).emissionYears.at(-1)?.year).toBe(2040);
     expect(() => emissionsOverYears({ ...declining, grid: [...declining.grid].reverse() })).toThrow('grid.1.year: 2030');
   });

@@ -83,6 +83,7 @@ describe('a boiler', () => {
     expect(codes({ ...condensing, lowerOverHigher: ratio(0.9) })).toEqual([]);
     expect(codes({ ...condensing, lowerOverHigher: ratio(0.95) })).toEqual(['efficiency-above-fuel']);
     expect(codes({ ...gasBoiler, efficiency: ratio(1.06) })).toEqual(['efficiency-above-fuel']);
+    expect(codes({ ...condensing, efficiency: ratio(1.25) })).toEqual(['efficiency-above-fuel']);
   });
 });
 

@@ -1,15 +1,17 @@
 import type { CostFindingValues } from '../../findings/cost.js';
 import type { FindingTexts } from './finding-texts.js';
 
+const yearsText = (years: number): string => (years === 1 ? 'one year' : `${String(years)} years`);
+
 /** Texts of the findings of the cost room. */
 export const costFindingTexts: FindingTexts<CostFindingValues> = {
   'payback-not-reached': ({ extraCost, yearlySaving, years }, show) =>
     `An extra ${show('money', extraCost)} at the start against ${show('money', yearlySaving)} saved a year does not come back within ` +
-    `${String(years)} years with interest counted. Comfort, noise or emissions may still speak for it; the money does not.`,
+    `${yearsText(years)} with interest counted. Comfort, noise or emissions may still speak for it; the money does not.`,
   'savings-negative': ({ yearlySaving }, show) =>
-    `It costs more to run every year: ${show('money', -yearlySaving)} in the first one. There is nothing to pay back an extra cost with.`,
+    `It costs more to run: ${show('money', -yearlySaving)} more in the first year. An extra cost at the start does not come back from that.`,
   'payback-hides-loss': ({ paybackYears, netSavings, years }, show) =>
-    `The simple payback of ${show('ratio', paybackYears)} years looks good, and yet ${show('money', -netSavings)} is lost over ${String(years)} years once ` +
+    `The simple payback of ${paybackYears.toFixed(1)} years looks good, and yet ${show('money', -netSavings)} is lost over ${yearsText(years)} once ` +
     `interest is counted. Go by the net savings.`,
   'residual-dominates': ({ residualPresent, netSavings }, show) =>
     `Of the net savings of ${show('money', netSavings)}, all and more is what is left at the end, worth ${show('money', residualPresent)} today. ` +
@@ -17,11 +19,11 @@ export const costFindingTexts: FindingTexts<CostFindingValues> = {
   'outcome-depends-on-prices': ({ worstNetSavings, bestNetSavings }, show) =>
     `Depending on what energy will cost, net savings lie between ${show('money', worstNetSavings)} and ${show('money', bestNetSavings)}: ` +
     `whether money is saved is open.`,
-  'efficiency-basis-converted': ({ givenBasis, efficiency, usedEfficiency, lowerOverHigher }, show) =>
-    `The efficiency ${show('ratio', efficiency)} counts on the ${givenBasis} heating value, the price on the other. It was converted with ` +
-    `${show('ratio', lowerOverHigher)} lower over higher, to ${show('ratio', usedEfficiency)}.`,
-  'efficiency-above-fuel': ({ efficiency }, show) =>
-    `An efficiency of ${show('ratio', efficiency)} on the higher heating value is more heat than the fuel holds. Boilers do not do that; see whether ` +
+  'efficiency-basis-converted': ({ label, givenBasis, efficiency, usedEfficiency, lowerOverHigher }, show) =>
+    `${label}: the efficiency of ${show('ratio', efficiency)} counts on the ${givenBasis} heating value, the price on the other. With a ratio of lower to higher of ` +
+    `${show('ratio', lowerOverHigher)} it is ${show('ratio', usedEfficiency)} on the basis of the price, and was taken so.`,
+  'efficiency-above-fuel': ({ label, efficiency }, show) =>
+    `${label}: an efficiency of ${show('ratio', efficiency)} on the higher heating value is more heat than the fuel holds. Boilers do not do that, only a heat pump does; see whether ` +
     `the figure belongs to the lower heating value.`,
   'prices-old': ({ priceYear, dateYear }) =>
     `Prices are of ${String(priceYear)}, the reckoning of ${String(dateYear)}. Take those of the last bill before deciding.`,
