@@ -82,6 +82,6 @@ export const buildingFindingTexts: FindingTexts<BuildingFindingValues> = {
     `wood or sun beside the meter, and have the heat loss calculated again before the loop is sized by it.`,
   'setback-reheat-short': ({ capacity, steadyLoad, reheatLoad, unmetEnergy, savedEnergy }, show) =>
     `To be warm again in time after the set-back takes ${show('power', reheatLoad)}, where ${show('power', steadyLoad)} would keep the house warm and the unit makes ` +
-    `${show('power', capacity)}. Other heat would make up ${show('energy', unmetEnergy)} each time, to save ${show('energy', savedEnergy)}: with a heat pump set back ` +
-    `less, begin the reheat earlier, or not at all.`,
+    `${show('power', capacity)}. Other heat would make up ${show('energy', unmetEnergy)} each time, to save ${show('energy', savedEnergy)}. With a heat pump set back ` +
+    `less, begin the reheat earlier, or do not set back at all.`,
 };

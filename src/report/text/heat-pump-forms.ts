@@ -51,11 +51,12 @@ export const heatPumpFormTexts: FindingTexts<HeatPumpFormValues> = {
   'electrician-decides': () =>
     `These currents are a first look, not a service calculation. A licensed electrician decides by the local code what the service, its cables and its protection may carry.`,
   'service-short': ({ addedCurrent, spareCurrent, shortBy }, show) =>
-    `Running all at once adds ${show('electric current', addedCurrent)} to a service with ${show('electric current', spareCurrent)} to spare: ` +
+    `Running all at once adds ${show('electric current', addedCurrent)} to a service ` +
+    `${spareCurrent < 0 ? `that is ${show('electric current', -spareCurrent)} over already` : `with ${show('electric current', spareCurrent)} to spare`}: ` +
     `${show('electric current', shortBy)} too much. A larger service, a smaller auxiliary heater or one that is locked out may help; ask the electrician.`,
   'start-may-flicker': ({ startingCurrent, serviceCurrent, startShare }, show) =>
     `The compressor starts with ${show('electric current', startingCurrent)}, ${show('fraction', startShare)} of the ${show('electric current', serviceCurrent)} service: lights ` +
     `may be seen to dip, the more the weaker the supply. A soft starter or an inverter helps, and the utility may limit starting currents.`,
-  'power-factor-assumed': ({ part, powerFactor }, show) =>
-    `A power factor of ${show('fraction', powerFactor)} was assumed for the ${part}. The plate or data sheet has the current itself.`,
+  'power-factor-assumed': ({ part, powerFactor }) =>
+    `A power factor of ${powerFactor.toFixed(2)} was assumed for the ${part}. The plate or data sheet has the current itself.`,
 };

@@ -57,7 +57,7 @@ export const heatPumpFindingTexts: FindingTexts<HeatPumpFindingValues> = {
     `Too little trips the freeze protection, too much is paid for in pump electricity.`,
   'season-hours-doubtful': ({ climate, crankcaseTime, expected, factor }, show) =>
     `The crankcase time of the ${climate} climate is printed as ${show('time', crankcaseTime)}, but thermostat and off time together are ` +
-    `${show('time', expected)}. The printed time was kept; with the other the seasonal COP would be ${show('ratio', factor)} times what it is.`,
+    `${show('time', expected)}. The printed time was kept; with the other the seasonal COP would be ${Math.abs(100 * (factor - 1)).toFixed(2)} % ${factor < 1 ? 'lower' : 'higher'}.`,
   'performance-factor-unusual': ({ boundary, performanceFactor, low, high }, show) =>
     `A seasonal performance factor of ${show('ratio', performanceFactor)} at boundary ${boundary} is outside what ground-source plants have, ` +
     `${show('ratio', low)} to ${show('ratio', high)}. Look for mixed units, a missing consumer, or a unit that is too small.`,
@@ -69,6 +69,6 @@ export const heatPumpFindingTexts: FindingTexts<HeatPumpFindingValues> = {
     `Ask the maker for the figure at the temperatures of the tank.`,
   'desuperheater-not-free': ({ winterEnergy, extraFromGround, extraElectricEnergy, extraUnmetEnergy }, show) =>
     `In the heating season the desuperheater’s ${show('energy', winterEnergy)} of hot water is not free: it takes ${show('energy', extraFromGround)} more from the ` +
-    `ground and ${show('electric energy', extraElectricEnergy)} more electricity, and leaves ${show('energy', extraUnmetEnergy)} of the heating to auxiliary heat. ` +
+    `ground and ${show('electric energy', extraElectricEnergy)} more electricity${extraUnmetEnergy > 0 ? `, and leaves ${show('energy', extraUnmetEnergy)} of the heating to auxiliary heat` : ''}. ` +
     `The loop is to be sized with it.`,
 };
