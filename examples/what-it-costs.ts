@@ -30,20 +30,21 @@ import {
 import { EXAMPLE_PRICES } from './prices/2026-invented.js';
 
 const { format: _, ...job } = inputDocument().read(demoDocument);
-const plan = planLoop(job);
-const { heating, cooling, regret } = plan.byHours;
+/** The demo with a loop circulator, its power invented. */
+const plan = planLoop({ ...job, pump: { power: electricWatts(120) } });
+const { regret } = plan.byHours;
+const { heating, cooling } = plan.season;
+/** Unit, circulator and auxiliary heater with their heat, the third boundary. */
+const within = heating?.performance.boundaries.find(({ boundary }) => boundary === 'H3');
+if (heating === undefined || within?.performanceFactor === undefined) throw new Error('the demo heats, with a circulator');
+const { energy, performanceFactor: performance } = within;
 
-/** The loop circulator, invented; it runs with the unit. */
-const CIRCULATOR = electricWatts(120);
-const circulated = CIRCULATOR * (heating.runTime + cooling.runTime);
 const use = {
   from: 'year',
-  unitElectricity: electricJoules(heating.unitElectricity + cooling.unitElectricity),
-  circulatorElectricity: electricJoules(circulated),
-  auxiliaryElectricity: electricJoules(heating.unmetEnergy),
+  unitElectricity: electricJoules(heating.unitElectricity + (cooling?.unitElectricity ?? 0)),
+  circulatorElectricity: electricJoules((heating.circulatorElectricity ?? 0) + (cooling?.circulatorElectricity ?? 0)),
+  auxiliaryElectricity: electricJoules(heating.auxiliaryElectricity ?? 0),
 } as const;
-/** Heat over all electricity of heating: unit, circulator and auxiliary heater. */
-const performance = ratio(heating.energy / (heating.unitElectricity + CIRCULATOR * heating.runTime + heating.unmetEnergy));
 
 const terms = { discountRate: percentPerYear(3), years: 20 };
 const rising = (low: number, estimate: number, high: number): NonNullable<LifeCyclePlan['outlook']> => ({
@@ -69,7 +70,7 @@ function page(system: UnitSystem): readonly string[] {
     ...(prices.grid[0] === undefined ? {} : { emissionFactor: prices.grid[0].gridEmissionFactor }),
   });
   const heatSources = [electric('ground source', performance), ...prices.boilers, electric('electric heaters', ratio(1))];
-  const compared = compareHeatSources({ currency, priceYear, energy: heating.energy, heatSources });
+  const compared = compareHeatSources({ currency, priceYear, energy, heatSources });
   const [ground, boiler] = compared.rows;
   if (ground === undefined || boiler === undefined) throw new Error('a heat pump and a boiler');
 
@@ -114,7 +115,7 @@ function page(system: UnitSystem): readonly string[] {
     line('fixed charges and taxes', '', amount(money(bill.fixedCost + bill.demandCost + bill.taxCost))),
     line('all of it', kilowattHoursOf(bill.usedElectricity), amount(bill.totalCost)),
     '',
-    `Ways to make the ${kilowattHoursOf(heating.energy)} of heat; ${performance.toFixed(2)} of it for one of electricity`,
+    `Ways to make the ${kilowattHoursOf(energy)} of heat; ${performance.toFixed(2)} of it for one of electricity`,
     line('', 'bought', 'a year', 'per kWh of heat', 'CO2 a year'),
     ...compared.rows.map(({ label, boughtEnergy, boughtVolume, totalCost, heatPrice, emissions }) =>
       line(
@@ -151,7 +152,7 @@ function page(system: UnitSystem): readonly string[] {
         kilowattHoursOf(auxiliaryElectricity),
         amount(yearlyExtraCost),
         amount(firstCostSaved),
-        limitMargin < 0 ? 'nothing: it stops' : amount(netSavings),
+        netSavings === undefined ? 'nothing: it stops' : amount(netSavings),
       ),
     ),
     '',

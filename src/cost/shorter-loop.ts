@@ -79,8 +79,11 @@ export interface LengthCost {
   readonly firstCostSaved: Money;
   /** What a year costs more; below 0 where less [cur]. */
   readonly yearlyExtraCost: Money;
-  /** Saved at the start less the present value of all extra costs: below 0 the length is wrong to cut [cur]. */
-  readonly netSavings: Money;
+  /**
+   * Saved at the start less the present value of all extra costs: below 0 the length is wrong to cut. Absent where the fluid leaves its limits: the unit stops there, which has no
+   * price here [cur].
+   */
+  readonly netSavings?: Money;
 }
 
 /** Shape of {@link LengthCost}. */
@@ -92,7 +95,7 @@ export const lengthCostShape: Shape<LengthCost> = {
   usedElectricity: 'electric energy',
   firstCostSaved: 'money',
   yearlyExtraCost: 'money',
-  netSavings: 'money',
+  netSavings: { optional: 'money' },
 };
 
 /** What other lengths save and cost. */
@@ -106,8 +109,8 @@ export interface ShorterLoopCosts {
 /**
  * What is saved and what is paid for when a loop is cut short, or made longer.
  *
- * Money is the smaller part of it: heave, a unit that stops on its protection and a cold house have no price here. The finding names the
- * lengths at which the fluid leaves what the unit must keep.
+ * Money is the smaller part of it: heave, a unit that stops on its protection and a cold house have no price here. So a length at which the fluid leaves what the
+ * unit must keep has no net savings, and a finding names it; what a year costs more is then the least of it.
  *
  * @param input - the loop at several lengths, prices, rates [1/a], years
  * @returns money at the start, a year, and in all [cur]
@@ -123,12 +126,13 @@ export interface ShorterLoopCosts {
  *   usedElectricity: electricKilowattHours(used),
  *   unmetEnergy: kilowattHours(unmet),
  * });
- * const loops = [loop(0.8, -1.2, 5300, 400), loop(1, 0.4, 5100, 150)];
+ * const loops = [loop(0.8, -1.2, 5300, 400), loop(1, 0.4, 5100, 150), loop(1.1, 0.9, 5040, 110)];
  * const prices = { lengthPrice: perMetre(12), energyPrice: perKilowattHour(0.25) };
  * const { lengths, findings } = shorterLoopCosts({ loops, ...prices, discountRate: percentPerYear(3), years: 25 });
  * expect(lengths[0]?.firstCostSaved).toBeCloseTo(1440, 9);
  * expect(lengths[0]?.yearlyExtraCost).toBeCloseTo(112.5, 9);
- * expect(lengths[0]?.netSavings).toBeCloseTo(-518.98, 2);
+ * expect(lengths[0]).not.toHaveProperty('netSavings'); // it stops on its protection
+ * expect(lengths[2]?.netSavings).toBeCloseTo(-284.67, 2);
  * expect(findings.map(({ code }) => code)).toEqual(['shorter-loop-beyond-limit']);
  * ```
  */
@@ -160,7 +164,7 @@ export function shorterLoopCosts(input: ShorterLoopInput): ShorterLoopCosts {
       usedElectricity: yearly(loop) as ElectricEnergy,
       firstCostSaved: firstCostSaved as Money,
       yearlyExtraCost: yearlyExtraCost as Money,
-      netSavings: (firstCostSaved - yearlyExtraCost * weight) as Money,
+      ...(limitMargin < 0 ? {} : { netSavings: (firstCostSaved - yearlyExtraCost * weight) as Money }),
     };
   });
   const beyond = lengths.filter(({ limitMargin }) => limitMargin < 0);

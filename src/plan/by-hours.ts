@@ -5,7 +5,9 @@ import type { HeatPump } from '../heat-pump/index.js';
 import {
   circuitResistance,
   type FluidLimits,
+  type HotWaterDuty,
   type LoadMode,
+  type LoopPump,
   simulate,
   type Simulation,
   type SimulationInput,
@@ -15,6 +17,7 @@ import {
 import { pipeResistance } from '../pipe/index.js';
 import type { Conductance, DayOfYear, Length, PipeLength, PipeResistance, Temperature, Time } from '../units/index.js';
 import { type LoopFluid, stateAt } from './fluid-plan.js';
+import type { SupplyByHours } from './supply-by-hours.js';
 import type { Fixed, Need } from './solve.js';
 
 /** What following the loop by the hour takes beside what the whole numbers share. */
@@ -28,6 +31,12 @@ export interface HoursFixed {
   readonly groundHours: Float64Array;
   /** Day on which the loop starts to work [d]. */
   readonly start: DayOfYear;
+  /** Water that the unit supplies by the hour; that of its map when left out. */
+  readonly supply?: SupplyByHours;
+  /** Hot water that it makes; none when left out. */
+  readonly hotWater?: HotWaterDuty;
+  /** The circulator; none when left out. */
+  readonly pump?: LoopPump;
 }
 
 /** A topology ready to be followed at any length. */
@@ -51,7 +60,7 @@ const HOTTEST = 95;
  */
 export function topologyOf(fixed: Fixed, hours: HoursFixed, { layout, response, needs }: Need, option: CircuitOption): Topology {
   const { pipe, soil, flow } = fixed;
-  const { unit, fluid, modes, loads, groundHours, start } = hours;
+  const { unit, fluid, modes, loads, groundHours, start, supply, hotWater, pump } = hours;
   const designFluid = fixed.modes[0]?.fluid ?? stateAt(fluid, unit.lowestEntering);
   const heatCapacityRate = (flow * designFluid.density * designFluid.specificHeat) as Conductance;
   const filmAt = remembered((meanFluid: Temperature): PipeResistance => {
@@ -79,13 +88,14 @@ export function topologyOf(fixed: Fixed, hours: HoursFixed, { layout, response, 
     duty: {
       from: 'building',
       loads,
-      ...(modes.includes('heating') ? { heating: unit.heating } : {}),
+      ...(modes.includes('heating') ? { heating: unit.heating, ...supply, ...(hotWater && { hotWater }) } : {}),
       ...(unit.cooling !== undefined && modes.includes('cooling') ? { cooling: unit.cooling.map } : {}),
     },
     ground: groundHours,
     response: exponentialResponse({ layout, pipe, soil }),
     resistanceAt: (meanFluid) => (filmAt(meanFluid) + addedResistance) as PipeResistance,
     heatCapacityRate,
+    ...(pump && { pump }),
     start,
   };
 }

@@ -5,6 +5,7 @@ import type { HandbookState, SoilSample } from '../soil/index.js';
 import type { PipeLength, Ratio } from '../units/index.js';
 import { demandHardSeason } from './design-seasons.js';
 import type { LoopInput } from './loop-input.js';
+import { demandPump } from './plant-input.js';
 
 /** The parts that must be there before anything in them is looked at. */
 const PARTS = ['building', 'heatPump', 'climate', 'soil', 'field', 'pipe', 'header', 'circuits'] as const;
@@ -42,6 +43,7 @@ export function demandLoopInput(input: LoopInput): void {
   demand('field.mostTrenches', 'count', field.mostTrenches, { atLeast: 1, atMost: 100 });
   demandHardSeason('designWinter', input.designWinter);
   demandHardSeason('designSummer', input.designSummer);
+  demandPump(input.pump);
   demandObject('peakTimes', peakTimes);
   for (const mode of ['heating', 'cooling'] as const) {
     const time = peakTimes[mode];

@@ -53,6 +53,8 @@ export interface LoopByHours {
   readonly heating: ModeLedger;
   /** Cooling over the year that repeats. */
   readonly cooling: ModeLedger;
+  /** Hot water over the year that repeats, where the unit makes it; no part of heating. */
+  readonly hotWater?: ModeLedger;
   /** The months of the year that repeats. */
   readonly months: readonly MonthOfRun[];
   /** Why the laid length differs from the handbook's, in the hour of the binding limit; absent where no handbook length is. */
@@ -79,6 +81,7 @@ export const loopByHoursShape: Shape<LoopByHours> = {
   lastYear: fluidOfYearShape,
   heating: modeLedgerShape,
   cooling: modeLedgerShape,
+  hotWater: { optional: modeLedgerShape },
   months: { list: monthOfRunShape },
   factors: { optional: lengthFactorsShape },
   regret: { list: regretRowShape },
@@ -94,7 +97,7 @@ export const loopByHoursShape: Shape<LoopByHours> = {
  */
 export function loopByHours(solved: SolvedByHours, hours: HoursFixed, weather: HoursOfWeather): LoopByHours {
   const { topology, followedLength, laid, sized, binding, smallerBinding } = solved;
-  const { heating, cooling, months = [] } = laid.lastYear;
+  const { heating, cooling, hotWater, months = [] } = laid.lastYear;
   const factors = factorsOf(solved, hours);
   return {
     weather,
@@ -106,6 +109,7 @@ export function loopByHours(solved: SolvedByHours, hours: HoursFixed, weather: H
     lastYear: fluidOf(laid.lastYear),
     heating,
     cooling,
+    ...(hotWater && { hotWater }),
     months,
     ...(factors && { factors }),
     regret: regretTable({ ...topology, pipeLength: followedLength, limits: limitsOf(hours), simulation: laid }),
@@ -128,6 +132,8 @@ function factorsOf({ laid, binding, chosen, followedLength }: SolvedByHours, { g
   const handbook = chosen.needs.find((need) => need.mode === mode)?.needed.handbookMeanFluid;
   if (course === undefined || handbook === undefined) return undefined;
   const hour = (Math.round((binding.day - 1) * 24) + groundHours.length - 1) % groundHours.length;
+  // Hot water in an hour of cooling takes from the ground what cooling gives it, and there is no one heat to explain.
+  if (mode === 'cooling' && (course.hotWater?.runShares[hour] ?? 0) > 0) return undefined;
   const at = (series: Float64Array): number => series[hour] ?? Number.NaN;
   const runningHeat = Math.abs(at(course.groundHeats)) / at(course.runShares);
   return lengthFactors({

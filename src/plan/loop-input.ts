@@ -5,7 +5,9 @@ import { type Fluid, FLUID_NAMES } from '../fluid/index.js';
 import { type LayoutInput, layoutInputShape } from '../ground/index.js';
 import { type HeatPumpInput, heatPumpInputShape } from '../heat-pump/index.js';
 import { type PipeChoice, pipeChoiceShape } from '../pipe/index.js';
+import { type SeasonOptions, seasonOptionsShape } from '../operation/index.js';
 import { type HardSeasonInput, hardSeasonInputShape } from './design-seasons.js';
+import { type PlanEmitters, planEmittersShape, type PlanHotWater, planHotWaterShape, type PumpInput, pumpInputShape } from './plant-input.js';
 import { type SoilSample, soilSampleShape } from '../soil/index.js';
 import type { Length, Shape, Temperature, Time, TrenchLength } from '../units/index.js';
 
@@ -53,6 +55,14 @@ export interface LoopInput {
   readonly circuits: CircuitInput;
   /** What the loop is filled with. */
   readonly fluid: Fluid;
+  /** The circulator of the loop; not counted when left out. */
+  readonly pump?: PumpInput;
+  /** Hot water that the unit makes; none when left out. */
+  readonly hotWater?: PlanHotWater;
+  /** Emitters to be checked against the water that the unit supplies; not looked at when left out. */
+  readonly emitters?: PlanEmitters;
+  /** What the performance of the year counts beside unit and circulator. */
+  readonly seasonOptions?: SeasonOptions;
   /** A winter to design for that is harder than a usual one; the usual one when left out. */
   readonly designWinter?: HardSeasonInput;
   /** A summer to design for; the usual one when left out. */
@@ -79,6 +89,10 @@ export const loopInputShape: Shape<LoopInput> = {
   header: pipeChoiceShape,
   circuits: circuitInputShape,
   fluid: FLUID_NAMES,
+  pump: { optional: pumpInputShape },
+  hotWater: { optional: planHotWaterShape },
+  emitters: { optional: planEmittersShape },
+  seasonOptions: { optional: seasonOptionsShape },
   designWinter: { optional: hardSeasonInputShape },
   designSummer: { optional: hardSeasonInputShape },
   peakTimes: { optional: { heating: { optional: 'time' }, cooling: { optional: 'time' } } },

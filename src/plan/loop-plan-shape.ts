@@ -8,10 +8,12 @@ import { soilSampleShape, soilThermalPropertiesShape } from '../soil/index.js';
 import { annualWaveShape, bandShape, fluidStateShape, joinedShape, soilThermalShape } from '../states/index.js';
 import { hardSeasonShape } from './design-seasons.js';
 import { groundAtPipesShape } from './ground-at-pipes.js';
+import { emittersAtDesignShape } from './emitters.js';
 import { loopByHoursShape } from './loop-by-hours.js';
 import { loopFluidShape } from './fluid-plan.js';
 import { unitAtDesignShape } from './mode-design.js';
 import { pipeNeededShape } from './pipe-needed.js';
+import { planSeasonShape } from './plan-season.js';
 import type { Shape } from '../units/index.js';
 import type { LoopPlan, ModeResult, PlanRemarks, TrialResult } from './loop-plan.js';
 
@@ -63,5 +65,7 @@ export const loopPlanShape: Shape<Omit<LoopPlan, PlanRemarks>> = {
     nextSmaller: { optional: trialShape },
   },
   byHours: loopByHoursShape,
+  season: planSeasonShape,
+  emitters: { optional: emittersAtDesignShape },
   hydraulics: /* @__PURE__ */ joinedShape(circuitHeadShape, { loopVolume: 'volume', fluidTemperature: 'temperature' }),
 };

@@ -27,7 +27,9 @@ import type { LoopFluid } from './fluid-plan.js';
 import type { UnitAtDesign } from './mode-design.js';
 import type { PipeNeeded } from './pipe-needed.js';
 
+import type { EmittersAtDesign } from './emitters.js';
 import type { LoopByHours } from './loop-by-hours.js';
+import type { PlanSeason } from './plan-season.js';
 
 /** One layer of the log as it was understood. */
 export interface LayerResult {
@@ -81,6 +83,7 @@ export type AssumptionCode =
   | 'ice-credit'
   | 'other-season-credit'
   | 'lead-length'
+  | 'circulator-power'
   | 'distance-to-house'
   | 'freeze-margin';
 
@@ -158,6 +161,10 @@ export interface LoopPlan {
   };
   /** The loop laid, followed hour by hour. */
   readonly byHours: LoopByHours;
+  /** Seasonal performance and electricity of the year that repeats. */
+  readonly season: PlanSeason;
+  /** The emitters at design, where they were given. */
+  readonly emitters?: EmittersAtDesign;
   /** What the pump has to overcome at the coldest design fluid. */
   readonly hydraulics: CircuitHead & {
     /** What the pipes hold [m3]. */

@@ -20,8 +20,10 @@ export const unitAtDesignShape: Shape<UnitAtDesign> = { mode: ['heating', 'cooli
 export interface ModeDesign {
   /** The unit at design. */
   readonly unit: UnitAtDesign;
-  /** Share of each month that the unit runs, January first. */
+  /** Share of each month that the unit runs, January first; hot water counts as so much running for the house as takes the same heat from the ground. */
   readonly runFractions: readonly RunFraction[];
-  /** Share of the time that the unit runs in weather as cold, or as hot, as the design load is for. */
+  /** Month in which the house begins to need the unit, 1 to 12. */
+  readonly startMonth: number;
+  /** Share of the time that the unit runs in weather as cold, or as hot, as the design load is for, hot water counted likewise. */
   readonly shareAtDesign: RunFraction;
 }

@@ -3,11 +3,13 @@ import { InputError } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { HeatPump, PerformanceMap } from '../heat-pump/index.js';
 import type { FluidState } from '../states/index.js';
-import type { RunFraction, Temperature } from '../units/index.js';
+import type { Power, RunFraction, Temperature } from '../units/index.js';
 import { atPlace } from './at-place.js';
 import { coldestFluid, type DesignFluid, type UnitAndFluid, warmestFluid } from './design-fluid.js';
 import { type LoopFluid, stateAt } from './fluid-plan.js';
+import type { HotWaterOfPlan } from './hot-water.js';
 import type { ModeDesign } from './mode-design.js';
+import { firstOfSeason } from './months.js';
 
 /** One mode with what led to it. */
 export interface Mode {
@@ -32,16 +34,20 @@ export interface ModesInput {
   readonly fluid: LoopFluid;
   /** Twelve monthly means of the air [degC]. */
   readonly airMonths: readonly Temperature[];
+  /** Hot water; none when left out. */
+  readonly hotWater?: HotWaterOfPlan | undefined;
 }
 
 /**
  * Heating, and cooling where both house and unit have it: the unit at the limits the loop is designed for and its months.
  *
+ * Hot water is counted by its heat from the ground on the mean of each month, over that of the running unit; in the coldest weather its share of the hardest month is added.
+ *
  * @param input - house, unit, fluid and climate
  * @returns one or two modes; a mode in which the unit hardly runs is left out and told
  * @throws InputError at the limit or the flow that leaves no fluid; `impossible` when the unit hardly runs in any mode
  */
-export function modesOf({ building, unit, fluid, airMonths }: ModesInput): ModesFound {
+export function modesOf({ building, unit, fluid, airMonths, hotWater }: ModesInput): ModesFound {
   const through = (map: PerformanceMap): UnitAndFluid => ({
     flow: unit.sourceFlow,
     groundHeatAt: (entering) => map.continuedAt(entering).groundHeat,
@@ -51,11 +57,15 @@ export function modesOf({ building, unit, fluid, airMonths }: ModesInput): Modes
     const performance = map.at(limits.entering);
     const { findings: loadFindings, ...loads } = atPlace('climate', () => monthlyLoads({ signature, meanOutdoor: airMonths }));
     const { findings: runFindings, ...run } = runFractions({ loads, capacity: performance.capacity });
+    const house = run.months.map(({ runFraction }) => runFraction);
+    const beside = map.mode === 'heating' ? hotWaterShares(hotWater, limits.entering, performance.groundHeat) : [];
+    const shareOfHouse = signature.loadAtDesign / performance.capacity;
     return {
       design: {
         unit: { mode: map.mode, fluid: limits, performance },
-        runFractions: run.months.map(({ runFraction }) => runFraction),
-        shareAtDesign: Math.min(1, signature.loadAtDesign / performance.capacity) as RunFraction,
+        runFractions: house.map((fraction, index) => Math.min(1, fraction + (beside[index] ?? 0)) as RunFraction),
+        startMonth: firstOfSeason(house),
+        shareAtDesign: Math.min(1, shareOfHouse + Math.max(0, ...beside)) as RunFraction,
       },
       fluid: stateAt(fluid, limits.mean),
       loads,
@@ -72,6 +82,13 @@ export function modesOf({ building, unit, fluid, airMonths }: ModesInput): Modes
   atPlace('heatPump.highestEntering', () => stateAt(fluid, cooling.highestEntering));
   const warmest = atPlace('heatPump.sourceFlow', () => warmestFluid(through(cooling.map), cooling.highestEntering));
   return thatRun([heating, modeOf(cooling.map, warmest, building.cooling)]);
+}
+
+/** Heat from the ground for hot water on the mean of each month over that of the running unit; what it cannot make in the whole month is the auxiliary's. */
+function hotWaterShares(hotWater: HotWaterOfPlan | undefined, entering: Temperature, groundHeat: Power): readonly number[] {
+  if (hotWater === undefined) return [];
+  const { capacity, groundHeat: whileHot } = hotWater.heating.continuedAt(entering);
+  return hotWater.meanLoads.map((load) => (Math.min(1, load / capacity) * whileHot) / groundHeat);
 }
 
 /** A mode that runs less than this share of its hardest month needs no loop of its own. */

@@ -63,6 +63,6 @@ export function firstOfSeason(runFractions: readonly RunFraction[]): number {
  * @param modes - the modes in which the unit runs
  * @returns the first day of that month [d]
  */
-export function startOf(modes: readonly { readonly design: { readonly runFractions: readonly RunFraction[] } }[]): DayOfYear {
-  return monthEnd(firstOfSeason(modes[0]?.design.runFractions ?? []) - 1);
+export function startOf(modes: readonly { readonly design: { readonly startMonth: number } }[]): DayOfYear {
+  return monthEnd((modes[0]?.design.startMonth ?? 1) - 1);
 }

@@ -14,7 +14,7 @@ import {
 import type { PipeResistance, Power, Ratio, RunFraction, Shape, Time } from '../units/index.js';
 import type { GroundAtPipes } from './ground-at-pipes.js';
 import type { ModeDesign } from './mode-design.js';
-import { firstOfSeason, monthEnd, monthTime, seasonBefore } from './months.js';
+import { monthEnd, monthTime, seasonBefore } from './months.js';
 
 /** Where and with what a length is asked for. */
 export interface LengthQuestion {
@@ -91,7 +91,7 @@ function byMonths({ design, ground, response, pipeResistance, peakTime }: Length
       runningHeat: meanHeat(design, fraction > 0 ? 1 : 0),
       groundTemperature: ground.onDay(monthEnd(index + 1)),
     })),
-    startMonth: firstOfSeason(runFractions),
+    startMonth: design.startMonth,
     years: YEARS,
     peakTime,
     riseAfter: response.riseAfter,

@@ -7,10 +7,12 @@ import { pipeDimensions } from '../pipe/index.js';
 import type { Length, PipeLength, Time } from '../units/index.js';
 import { airMonths } from './air-months.js';
 import { demandLoopInput } from './demand-input.js';
+import { emittersOf } from './emitters.js';
 import { loopFluid } from './fluid-plan.js';
 import { designSeasons } from './design-seasons.js';
 import { groundFreezes } from './ground-freezes.js';
 import { groundState } from './ground-state.js';
+import { hotWaterOfPlan, restOfGround } from './hot-water.js';
 import { hydraulicsOf } from './hydraulics.js';
 import type { LoopInput } from './loop-input.js';
 import type { LoopPlan } from './loop-plan.js';
@@ -18,11 +20,13 @@ import { besideUsual, loopOf } from './loop-result.js';
 import { modesOf } from './modes.js';
 import { neededBand } from './needed-band.js';
 import { planFindings } from './plan-findings.js';
+import { planSeason } from './plan-season.js';
 import { assumptionsOf, noticesOf, onlyOnce, sourcesOf } from './remarks.js';
 import { modeResults } from './mode-results.js';
 import { usedSources } from './used-sources.js';
 import { surfaceAndAir } from './surface-and-air.js';
 import { soilView } from './soil-view.js';
+import { supplyByHours } from './supply-by-hours.js';
 import type { HoursFixed } from './by-hours.js';
 import { loopByHours } from './loop-by-hours.js';
 import type { Fixed } from './solve.js';
@@ -43,14 +47,15 @@ const PEAK_TIMES = { heating: 259_200 as Time, cooling: 21_600 as Time } as cons
  * usual year in hours, with a spell of the design weather where the usual year does not reach it, is followed to the year that repeats, and the
  * fluid must keep the unit's limits in the first year as in that one. Trenches and coils are whole numbers, each followed with its own interference and its own flow;
  * the next smaller loop is followed, too, and must fail. Freezing of the ground gets no credit; the trench fill is taken as native soil; the
- * circulator is not counted; the year is a usual one unless colder months are given.
+ * circulator counts where it is given; the year is a usual one unless colder months are given. Of a unit with a heating curve the closed form takes the water at design, the hours
+ * that of the hour. Hot water comes first in every hour, at its own condition; the closed form adds its heat from the ground to that of each month.
  *
  * @param input - see {@link LoopInput}
  * @returns the loop to build with every step that led to it, findings, notices and assumptions
  * @throws InputError with the place in the input: impossible values, a design load beyond 1e7 W among them; `unreachable` when the unit's limit does not go beyond the ground's
  * own temperature, or no coil fits the field
  * @remarks Rests on the rooms it calls. Tested: the loop one trench smaller is not enough; more load or closer trenches never shorten the need, nor does drier
- * soil as long as the unit's limit lies well below the ground's lowest temperature; the same job in US units gives the same loop.
+ * soil as long as the unit's limit lies well below the ground's lowest temperature, nor hot water; the same job in US units gives the same loop.
  * @example
  * ```ts @import.meta.vitest
  * const { demoDocument } = await import('../demo.data.js');
@@ -72,16 +77,20 @@ export function planLoop(input: LoopInput): LoopPlan {
   const pipe = locate('pipe', () => pipeDimensions(input.pipe));
   const soil = soilView(input.soil.layers, layout, pipe.outsideDiameter);
   const header = locate('header', () => pipeDimensions(input.header));
+  const hotWater = hotWaterOfPlan(input, unit);
+  const emitters = emittersOf(input, building, unit);
   const fluid = loopFluid(input.fluid, unit);
   const airPlace = input.airMonths === undefined ? 'climate' : 'airMonths';
   const usualMonths = airMonths(input.climate, input.airMonths);
   const seasons = designSeasons({ designWinter: input.designWinter, designSummer: input.designSummer, usualMonths, airPlace, wave });
-  const { modes, findings: modeFindings } = modesOf({ building, unit, fluid, airMonths: seasons.months });
+  const { modes, findings: modeFindings } = modesOf({ building, unit, fluid, airMonths: seasons.months, hotWater });
 
   const state = groundState(seasons.surface, soil.effective, layout);
   const fixed: Fixed = { ...state, ...field, circuits, pipe, flow: unit.sourceFlow, peakTimes, modes };
   const running = modes.map(({ design }) => design.unit.mode);
   const year = yearOfHours({ building, modes: running, seasons, airPlace, peakTimes });
+  const supply = supplyByHours(unit, year.outdoor, input.heatPump.highestSupply);
+  const { power, ...pump } = input.pump ?? {};
   const hours: HoursFixed = {
     unit,
     fluid,
@@ -89,6 +98,9 @@ export function planLoop(input: LoopInput): LoopPlan {
     loads: year.loads,
     groundHours: groundByHours(state.ground),
     start: startOf(modes),
+    ...(supply && { supply }),
+    ...(hotWater && { hotWater }),
+    ...(power === undefined ? {} : { pump: { ...pump, powerAt: () => power } }),
   };
   const solved = solveByHours(fixed, hours);
   const { chosen } = solved;
@@ -99,6 +111,7 @@ export function planLoop(input: LoopInput): LoopPlan {
   } = neededBand(fixed, chosen, { surface: seasons.surface, soil: soil.effective, conductivity: soil.conductivity });
   const results = modeResults(modes, chosen, solved.sized.binding.limit === 'highestEntering' ? 'cooling' : 'heating');
   const { findings: usualFindings, ...usual } = besideUsual(chosen, results);
+  const { season, findings: seasonFindings } = planSeason(solved.laid.lastYear, input);
   const loop = { ...loopOf(solved, needed, results), usual };
   const hydraulics = hydraulicsOf({ chosen, circuits, pipe, header, fluid, modes, flow: unit.sourceFlow });
 
@@ -113,7 +126,12 @@ export function planLoop(input: LoopInput): LoopPlan {
     ...groundFreezes(state.ground, input.climate),
     ...(input.airMonths === undefined ? [] : surfaceAndAir(wave, input.airMonths)),
     ...buildingFindings,
-    ...unit.findings,
+    // Where the hours follow the curve, no one supply temperature is taken for the year.
+    ...unit.findings.filter(({ code }) => supply === undefined || code !== 'supply-taken-as-fixed'),
+    ...(emitters?.findings ?? []),
+    ...(hotWater?.findings ?? []),
+    ...restOfGround(solved.laid.lastYear.months ?? []),
+    ...seasonFindings,
     ...modeFindings,
     ...chosen.response.findings,
     ...results.findings,
@@ -125,6 +143,7 @@ export function planLoop(input: LoopInput): LoopPlan {
     cools: modes.length > 1,
     leadLength: circuits.leadLength ?? (0 as PipeLength),
     fluid,
+    circulates: input.pump !== undefined,
     ...(circuits.distanceToHouse === undefined ? { distanceTaken: 0 as Length } : {}),
   });
   const { onDay: _, ...pipes } = state.ground;
@@ -140,15 +159,26 @@ export function planLoop(input: LoopInput): LoopPlan {
     fluid: { ...fluid, charge: hydraulics.charge },
     loop,
     byHours: loopByHours(solved, hours, year.weather),
+    season,
+    ...(emitters && { emitters: emitters.emitters }),
     hydraulics: hydraulics.result,
     findings,
-    notices: noticesOf(Math.max(...layout.pipes.map(({ depth }) => depth)), fluid),
+    notices: noticesOf(Math.max(...layout.pipes.map(({ depth }) => depth)), fluid, hotWater !== undefined),
     assumptions,
     sources: sourcesOf(
       findings,
       assumptions,
       soil.sources,
-      usedSources({ climate: input.climate, response: chosen.response, modes: results.modes, pipe, header, fluid }),
+      usedSources({
+        climate: input.climate,
+        response: chosen.response,
+        modes: results.modes,
+        pipe,
+        header,
+        fluid,
+        emits: supply !== undefined || emitters !== undefined,
+        makesHotWater: hotWater !== undefined,
+      }),
     ),
   };
 }

@@ -15,10 +15,12 @@ export interface AssumptionFacts {
   readonly fluid: LoopFluid;
   /** What was taken for the distance to the house where none is given; absent where one is [m]. */
   readonly distanceTaken?: Length;
+  /** Whether a circulator was given. */
+  readonly circulates: boolean;
 }
 
 /** What the plan assumed. */
-export function assumptionsOf({ peakTimes, cools, leadLength, fluid, distanceTaken }: AssumptionFacts): readonly Assumption[] {
+export function assumptionsOf({ peakTimes, cools, leadLength, fluid, distanceTaken, circulates }: AssumptionFacts): readonly Assumption[] {
   const assume = (code: AssumptionCode, kind: TaggedQuantity['kind'], value: number, source: Source = 'common practice'): Assumption => ({
     code,
     assumed: { kind, value },
@@ -31,16 +33,18 @@ export function assumptionsOf({ peakTimes, cools, leadLength, fluid, distanceTak
     assume('ice-credit', 'fraction', 0),
     assume('other-season-credit', 'fraction', 0),
     assume('lead-length', 'pipe length', leadLength),
+    ...(circulates ? [] : [assume('circulator-power', 'electric power', 0)]),
     ...(distanceTaken === undefined ? [] : [assume('distance-to-house', 'length', distanceTaken)]),
     ...(fluid.margin === undefined ? [] : [assume('freeze-margin', 'temperature difference', fluid.margin, 'freezeMarginPractice')]),
   ];
 }
 
 /** Safety notices that digging, filling and wiring this loop call for. */
-export function noticesOf(trenchDepth: number, fluid: LoopFluid): readonly Notice[] {
+export function noticesOf(trenchDepth: number, fluid: LoopFluid, makesHotWater = false): readonly Notice[] {
   const situations: Situation[] = ['digging', 'test-pit', 'oven-drying', 'pipe-fusion', 'pressure-test', 'electrical', 'refrigerant'];
   if (trenchDepth >= PROTECTION_DEPTH) situations.push('trench-deeper-than-protection-depth');
   if (fluid.fluid !== 'water') situations.push('antifreeze');
+  if (makesHotWater) situations.push('hot-water');
   return noticesFor(situations);
 }
 

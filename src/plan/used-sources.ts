@@ -13,15 +13,20 @@ export interface UsedFacts {
   readonly pipe: Pick<PipeDimensions, 'series'>;
   readonly header: Pick<PipeDimensions, 'series'>;
   readonly fluid: Pick<LoopFluid, 'fluid' | 'governedBy'>;
+  /** Whether the water of a curve or of emitters was looked at. */
+  readonly emits?: boolean;
+  /** Whether there is hot water. */
+  readonly makesHotWater?: boolean;
 }
 
-/** The wave in the ground; degree days of the loads; the curve of the unit; wall, friction and roughness; the lengths beside the plan's. */
+/** The wave in the ground; degree days of the loads; the curve of the unit and the boundaries of its year; wall, friction and roughness; the lengths beside the plan's. */
 const ALWAYS: readonly Source[] = [
   'carslawJaeger1959',
   'kusudaAchenbach1965',
   'schoenauKehrig1990',
   'erbs1983',
   'fritschCarlson1980',
+  'sepemo2012',
   'incroperaInternalFlow',
   'churchill1977',
   'plasticRoughness',
@@ -53,7 +58,7 @@ const fluidSources = ({ fluid, governedBy }: UsedFacts['fluid']): readonly Sourc
  * @param facts - what the plan went through
  * @returns keys of the bibliography, in the order of the computation; some may come twice
  */
-export function usedSources({ climate, response, modes, pipe, header, fluid }: UsedFacts): readonly Source[] {
+export function usedSources({ climate, response, modes, pipe, header, fluid, emits = false, makesHotWater = false }: UsedFacts): readonly Source[] {
   const regimes = [modes.heating, modes.cooling].flatMap((mode) => (mode === undefined ? [] : [mode.resistance.regime]));
   return [
     ...(climate.from === 'monthly-air' ? (['leastSquares'] as const) : []),
@@ -63,5 +68,7 @@ export function usedSources({ climate, response, modes, pipe, header, fluid }: U
     ...pipeSources(pipe),
     ...pipeSources(header),
     ...fluidSources(fluid),
+    ...(emits ? (['en442Emitters'] as const) : []),
+    ...(makesHotWater ? (['iapwsWater'] as const) : []),
   ];
 }

@@ -44,6 +44,8 @@ export const hoursOfWeatherShape: Shape<HoursOfWeather> = {
 export interface YearOfHours {
   /** Loads of the house, heating above 0, cooling below, plain numbers [W]. */
   readonly loads: Float64Array;
+  /** Air of each hour, plain numbers [degC]. */
+  readonly outdoor: Float64Array;
   readonly weather: HoursOfWeather;
   readonly findings: readonly Finding[];
 }
@@ -94,7 +96,7 @@ export function yearOfHours({ building, modes, seasons, airPlace, peakTimes }: Y
     hourlyLoads({ ...(heating && { heating }), ...(cooling && { cooling }), temperatures: year.temperatures, step: year.step }),
   );
   const findings = year.findings.filter(({ code }) => code !== 'no-cold-winter-used');
-  return { loads, weather: weatherOf(year, coldSpell, hotSpell), findings };
+  return { loads, outdoor: Float64Array.from(year.temperatures), weather: weatherOf(year, coldSpell, hotSpell), findings };
 }
 
 /** A spell whose middle is at an hour of the year. */

@@ -9,6 +9,8 @@ const TEXTS: Readonly<Record<AssumptionCode, (value: string) => string>> = {
   'ice-credit': (value) => `Freezing of the ground is credited with ${value} of its heat. In moist soil it would help; leaving it out is a reserve.`,
   'other-season-credit': (value) => `Heat put into the ground in the other season is credited with ${value}.`,
   'lead-length': (value) => `Of each coil ${value} lies between trench and header; the rest lies in the trench.`,
+  'circulator-power': (value) =>
+    `No circulator is given; ${value} was taken. Its electricity is in no figure of the year, and its heat, which helps a little in winter, is not in the fluid. Give its power.`,
   'distance-to-house': (value) =>
     `No distance to the house is given; ${value} was taken. Give it: the run there adds to the pump’s head and to what is filled in.`,
   'freeze-margin': (value) => `The fluid must not freeze until ${value} below the coldest fluid the unit lets through.`,

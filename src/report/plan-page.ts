@@ -8,6 +8,7 @@ import { isEnough, loopSection } from './page/loop-section.js';
 import { paragraph, section, wrap } from './page/layout.js';
 import { lengthSection } from './page/length-section.js';
 import { soilSection } from './page/soil-section.js';
+import { seasonSection } from './page/season-section.js';
 import { sourcesSection } from './page/sources-section.js';
 import { unitSection } from './page/unit-section.js';
 import { waterSection } from './page/water-section.js';
@@ -41,6 +42,7 @@ export function planPage(plan: LoopPlan, system: UnitSystem): string {
     section('The ground through the year', groundSection(plan, write)),
     section('The heat pump at design', unitSection(plan, write)),
     section('Through the year, hour by hour', hoursSection(plan, write)),
+    section('What the year takes', seasonSection(plan, write)),
     section('Why this much pipe, in closed form', lengthSection(plan, system)),
     section('Beside the area guideline', guidelineSection(plan, system)),
     section('Antifreeze, flow and pump', waterSection(plan, write)),

@@ -3,6 +3,7 @@ import { demoDocument } from '../../src/demo.data.js';
 import { inputDocument } from '../../src/document/index.js';
 import { type LoopInput, loopInputShape, planLoop } from '../../src/plan/index.js';
 import { corruptions, refuses } from '../support/bad-input.js';
+import { PLANTS } from './plan-plants.js';
 
 const read = (change: object): LoopInput => inputDocument().read({ ...demoDocument, ...change });
 const { soil, heatPump, pipe, header, circuits, field } = demoDocument;
@@ -57,7 +58,7 @@ const more: readonly LoopInput[] = [
     heatPump: {
       ...heatPump,
       heating: heatPump.heating.map(({ enteringFluid, capacity }) => ({ enteringFluid, capacity, cop: '3.5' })),
-      cooling: heatPump.cooling.map(({ enteringFluid, capacity }) => ({ enteringFluid, capacity, cop: '4' })),
+      cooling: heatPump.cooling.map(({ enteringFluid, capacity }) => ({ enteringFluid, capacity, cop: '4', enteringAir: '25 degC', flowRatio: '1' })),
     },
     soil: {
       layers: [
@@ -84,11 +85,25 @@ const more: readonly LoopInput[] = [
       ],
     }),
   }),
+  read({
+    field: layout({ type: 'area-collector', depth: '1.5 m' }),
+    heatPump: { ...heatPump, cooling: heatPump.cooling.map((point) => ({ ...point, supplyTemperature: '12 degC' })) },
+  }),
+  read({
+    field: layout({
+      type: 'unequal-trenches',
+      trenchGroup: [
+        { across: '0 m', pipes: [{ x: '0 m', depth: '1.5 m' }] },
+        { across: '3 m', pipes: [{ x: '0 m', depth: '1.9 m' }] },
+      ],
+      trenchSpacing: '6 m',
+    }),
+  }),
 ];
 
 describe('the whole job', () => {
   it('refuses every single fault of its input by name', () => {
-    refuses(planLoop, loopInputShape, demo, { more });
+    refuses(planLoop, loopInputShape, demo, { more: [...more, ...PLANTS] });
   }, 120_000);
 
   it('is asked hundreds of faults', () => {

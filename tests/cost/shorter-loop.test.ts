@@ -34,7 +34,8 @@ const input: ShorterLoopInput = {
 
 describe('a shorter loop', () => {
   it('is worth what an investment in the missing pipe is, turned round', () => {
-    for (const each of shorterLoopCosts(input).lengths) {
+    const within = input.loops.map((each) => ({ ...each, limitMargin: kelvinDifference(0.1) }));
+    for (const each of shorterLoopCosts({ ...input, loops: within }).lengths) {
       const { discountRate, years, escalation } = { ...input, escalation: percentPerYear(1) };
       const saving = { extraCost: money(each.firstCostSaved), yearlySaving: money(each.yearlyExtraCost) };
       expect(each.netSavings).toBeCloseTo(-investmentMeasures({ ...saving, discountRate, years, escalation }).netSavings, 9);
@@ -53,6 +54,12 @@ describe('a shorter loop', () => {
     ]);
   });
 
+  it('saves nothing that can be told where the unit stops', () => {
+    expect(shorterLoopCosts(input).lengths.map(({ netSavings }) => netSavings !== undefined)).toEqual([false, false, true, true]);
+    const edge = [loop(0.8, 0, 5300, 400), loop(1, 0.3, 5100, 120)];
+    expect(shorterLoopCosts({ ...input, loops: edge }).lengths[0]).toHaveProperty('netSavings');
+  });
+
   it('pays for what the unit leaves to the heater, by its efficiency', () => {
     const boiler = shorterLoopCosts({ ...input, auxiliaryEfficiency: fraction(0.5) }).lengths;
     expect(electricKilowattHours.of(boiler[0]?.auxiliaryElectricity ?? electricKilowattHours(0))).toBeCloseTo(1400, 9);
@@ -64,7 +71,8 @@ describe('a shorter loop', () => {
       fc.property(fc.double({ min: 0, max: 20, noNaN: true }), (times) => {
         const scaled = shorterLoopCosts({ ...input, lengthPrice: perMetre(12 * times), energyPrice: perKilowattHour(0.3 * times) }).lengths;
         shorterLoopCosts(input).lengths.forEach(({ netSavings }, index) => {
-          expect(Math.abs((scaled[index]?.netSavings ?? NaN) - times * netSavings)).toBeLessThan(1e-9 * (1 + times));
+          expect(scaled[index]?.netSavings === undefined).toBe(netSavings === undefined);
+          expect(Math.abs((scaled[index]?.netSavings ?? 0) - times * (netSavings ?? 0))).toBeLessThan(1e-9 * (1 + times));
         });
       }),
     );

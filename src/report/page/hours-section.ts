@@ -1,4 +1,4 @@
-import type { BindingLimit, Extreme, ModeLedger } from '../../operation/index.js';
+import type { BindingLimit, Extreme } from '../../operation/index.js';
 import type { LoopPlan } from '../../plan/index.js';
 import { entry, type Write } from './layout.js';
 import { isEnough } from './loop-section.js';
@@ -18,16 +18,10 @@ function bindingText({ limit, limitMargin }: BindingLimit, write: Write): string
   return `${far} ${limitMargin < 0 ? 'beyond' : 'inside'} ${LIMITS[limit]}`;
 }
 
-function yearText(label: string, { metEnergy, unitElectricity, performanceFactor, unmetEnergy }: ModeLedger, write: Write): string {
-  const factor = performanceFactor === undefined ? '' : `, ${write('ratio', performanceFactor)} times as much`;
-  const rest = unmetEnergy > 0 ? `; ${write('energy', unmetEnergy)} is left to other heat` : '';
-  return entry(label, `${write('energy', metEnergy)} from ${write('electric energy', unitElectricity)} of electricity for the unit${factor}${rest}`);
-}
-
 /** What the fluid does through the year, and what another length would have brought. */
 export function hoursSection(plan: LoopPlan, write: Write): string[] {
   const { byHours, loop } = plan;
-  const { weather, yearOne, lastYear, heating, cooling, binding, smallerBinding, factors, followedLength, exactLength, regret } = byHours;
+  const { weather, yearOne, lastYear, binding, smallerBinding, factors, followedLength, exactLength, regret } = byHours;
   const { coldSpell, hotSpell } = weather;
   const spells = [
     coldSpell && `a cold spell from ${write('day of year', coldSpell.day)}`,
@@ -54,8 +48,6 @@ export function hoursSection(plan: LoopPlan, write: Write): string[] {
     ...(lastYear.warmestEntering === undefined ? [] : [entry('Warmest fluid', `enters at ${reachedText(lastYear.warmestEntering, write)}`)]),
     entry('Nearest limit', `${bindingText(binding, write)}, at the end of the hour; ${write('pipe length', exactLength)} of pipe would just keep it`),
     ...(smallerBinding === undefined || !isEnough(plan) ? [] : [entry('One size smaller', bindingText(smallerBinding, write))]),
-    ...(heating.energy > 0 ? [yearText('Heating', heating, write)] : []),
-    ...(cooling.energy > 0 ? [yearText('Cooling', cooling, write)] : []),
     ...(factors === undefined
       ? []
       : [

@@ -1,4 +1,4 @@
-import type { LoopPlan, ModeResult } from '../../plan/index.js';
+import type { EmittersAtDesign, LoopPlan, ModeResult } from '../../plan/index.js';
 import { coveredText, nearlyAll } from '../covered.js';
 import { monthName } from '../month-day.js';
 import { entry, type Write } from './layout.js';
@@ -21,10 +21,19 @@ function modeEntries(label: string, { unit, run }: ModeResult, write: Write): st
   ];
 }
 
+function emitterEntry({ requiredSupply, availableSupply, metShare }: EmittersAtDesign, write: Write): string {
+  const met = metShare < 1 ? `, which gives ${write('fraction', metShare)} of the heat` : '';
+  return entry(
+    'Emitters',
+    `need water of ${write('temperature', requiredSupply)} at design; the unit supplies ${write('temperature', availableSupply)}${met}`,
+  );
+}
+
 /** The unit at the fluid temperatures the loop is made for. */
-export function unitSection({ heating, cooling }: LoopPlan, write: Write): string[] {
+export function unitSection({ heating, cooling, emitters }: LoopPlan, write: Write): string[] {
   return [
     ...(heating === undefined ? [] : modeEntries('Heating', heating, write)),
     ...(cooling === undefined ? [] : modeEntries('Cooling', cooling, write)),
+    ...(emitters === undefined ? [] : [emitterEntry(emitters, write)]),
   ];
 }
