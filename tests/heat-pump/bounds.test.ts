@@ -21,7 +21,7 @@ describe('fractions', () => {
     fc.assert(
       fc.property(anyLevels, between(0, 1), fc.constantFrom(0.5, 0.999_999_999, 1, 1.000_000_001, 2), (levels, place, of) => {
         const unit = stagedUnit({ levels, between: 'stages', cyclingLoss: (share) => ratio(share * (1 - 5e-13)) });
-        const entering = celsius(unit.usable.lowest + place * (unit.usable.highest - unit.usable.lowest));
+        const entering = celsius(Math.min(unit.usable.highest, unit.usable.lowest + place * (unit.usable.highest - unit.usable.lowest)));
         for (const { model } of unit.levels) {
           const { capacity } = model.continuedAt(entering, entering);
           const { heatFraction, runFraction, levelShare } = unit.at(entering, watts(of * capacity));
