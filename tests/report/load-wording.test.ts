@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { describeFinding } from '../../src/report/index.js';
-import { amperes, electricKilowattHours, fraction, hours, kilowattHours, money, ratio } from '../../src/units/index.js';
+import { amperes, electricKilowattHours, fraction, hours, kilowattHours, kilowatts, money, ratio } from '../../src/units/index.js';
 
 const said = (finding: Omit<Parameters<typeof describeFinding>[0], 'level' | 'source'>): string =>
   describeFinding({ ...finding, level: 'note', source: 'common practice' } as Parameters<typeof describeFinding>[0], 'metric');
@@ -37,4 +37,16 @@ it('the doubtful hours of a season are told by what they change', () => {
 
 it('a year that costs more to run than it did is told without its sign', () => {
   expect(said({ code: 'savings-negative', values: { yearlySaving: money(-100) } })).toContain('It costs more to run: 100 more in the first year');
+});
+
+it('a set-back night is told in kilowatt hours, in US units too', () => {
+  const values = {
+    capacity: kilowatts(9),
+    steadyLoad: kilowatts(8),
+    reheatLoad: kilowatts(14),
+    unmetEnergy: kilowattHours(14),
+    savedEnergy: kilowattHours(6),
+  };
+  const text = describeFinding({ code: 'setback-reheat-short', level: 'warning', values, source: 'common practice' }, 'us');
+  expect(text).toContain('Other heat would make up 14 kWh each time, to save 6 kWh. With a heat pump set back less');
 });
