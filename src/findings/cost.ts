@@ -4,7 +4,7 @@ import type { Money, PipeLength, Ratio, Shape, TemperatureDifference } from '../
 export interface CostFindingValues {
   /** An extra cost does not come back within the study. */
   'payback-not-reached': { readonly extraCost: Money; readonly yearlySaving: Money; readonly years: number };
-  /** The alternative costs more every year. */
+  /** The alternative costs more to run in its first year. */
   'savings-negative': { readonly yearlySaving: Money };
   /** The simple payback lies within the study, and yet money is lost. */
   'payback-hides-loss': { readonly paybackYears: Ratio; readonly netSavings: Money; readonly years: number };
