@@ -59,6 +59,6 @@ export function exponentialPair(input: GroundResponseInput): ExponentialPair {
 
 /** What is left of a kernel below a sealed surface in the end when the heats add up to nothing: what all distances have in common, which grows, drops out. */
 function sealedKernel(radius: number): StepKernel {
-  const other: StepKernel['other'] = (axis, image) => -Math.log(axis * image);
+  const other = (axis: number, image: number): number => -Math.log(axis * image);
   return { own: (image) => other(radius * radius, image), other };
 }

@@ -11,12 +11,12 @@ export function finiteKernel(spread: number, treatment: StepTreatment, length: n
   const ownSquare = treatment.radius * treatment.radius;
   return {
     own: (image) => endless.own(image) - off(ownSquare, image),
-    other: (axis, image) => endless.other(axis, image) - off(axis, image),
+    other: (axis, image, across) => endless.other(axis, image, across) - off(axis, image),
   };
 }
 
 /** What {@link finiteKernel} tends to below an isothermal surface. */
 export function finiteSteadyKernel(radius: number, length: number): StepKernel {
-  const other: StepKernel['other'] = (axis, image) => lineInTheEnd(axis, length) - lineInTheEnd(image, length);
+  const other = (axis: number, image: number): number => lineInTheEnd(axis, length) - lineInTheEnd(image, length);
   return { own: (image) => other(radius * radius, image), other };
 }

@@ -56,3 +56,15 @@ export { ringResponseInputShape, type RingResponse, type RingResponseInput } fro
 export { exponentialRingResponse, ringResponse } from './ring-response.js';
 export { exponentialFiniteTrench, finiteTrenchInputShape, finiteTrenchResponse, type FiniteTrenchInput } from './finite-trench.js';
 export { outAndBack, outAndBackInputShape, type OutAndBack, type OutAndBackInput } from './out-and-back.js';
+export {
+  exponentialFilmResponse,
+  filmResponse,
+  filmResponseInputShape,
+  periodicFilmInputShape,
+  periodicFilmResponse,
+  type FilmResponseInput,
+  type PeriodicFilmInput,
+} from './film-response.js';
+export { surfaceHarmonicShape, type SurfaceHarmonic, type UndisturbedWave } from './surface-harmonics.js';
+export { pipeGround, pipeGroundInputShape, type PipeGround, type PipeGroundInput, type PipeWeight } from './pipe-ground.js';
+export { pipeWalls, pipeWallsInputShape, type PipeWalls, type PipeWallsInput } from './pipe-walls.js';

@@ -15,6 +15,8 @@ export interface PairGroup {
   readonly axis: number;
   /** Squared distance from an axis to the other's mirror image [m2]. */
   readonly image: number;
+  /** The part of either that is sideways, squared [m2]; the rest of that to the image is the square of the depths' sum. */
+  readonly across: number;
   /** Sum of the shares [1]. */
   readonly weight: number;
 }
@@ -25,9 +27,13 @@ export function squaredDistances(
   from: PipePlaces['pipes'][number],
   to: PipePlaces['pipes'][number],
   trenchesOn: number,
-): { readonly axis: number; readonly image: number } {
+): Omit<PairGroup, 'weight'> {
   const across = (to.x - from.x + trenchesOn * trenchSpacing) ** 2;
-  return { axis: rounded(across + (to.depth - from.depth) ** 2), image: rounded(across + (to.depth + from.depth + 2 * addedDepth) ** 2) };
+  return {
+    axis: rounded(across + (to.depth - from.depth) ** 2),
+    image: rounded(across + (to.depth + from.depth + 2 * addedDepth) ** 2),
+    across: rounded(across),
+  };
 }
 
 /** To a square micrometre, so that distances that are equal on paper are equal. */
@@ -48,11 +54,12 @@ export function groupPairs(places: PipePlaces): readonly PairGroup[] {
     const weight = ((trenches - trenchesOn) * (trenchesOn === 0 ? 1 : 2)) / (trenches * pipes.length);
     for (const from of pipes) for (const to of pipes) pairs.push({ ...squaredDistances(places, from, to, trenchesOn), weight });
   }
-  pairs.sort((a, b) => a.axis - b.axis || a.image - b.image);
+  pairs.sort((a, b) => a.axis - b.axis || a.image - b.image || a.across - b.across);
   const groups: PairGroup[] = [];
   for (const pair of pairs) {
     const last = groups.at(-1);
-    if (last?.axis === pair.axis && last.image === pair.image) groups[groups.length - 1] = { ...last, weight: last.weight + pair.weight };
+    if (last?.axis === pair.axis && last.image === pair.image && last.across === pair.across)
+      groups[groups.length - 1] = { ...last, weight: last.weight + pair.weight };
     else groups.push(pair);
   }
   return groups;
@@ -61,13 +68,13 @@ export function groupPairs(places: PipePlaces): readonly PairGroup[] {
 /** Mean over all pipes of rise · 4πk. */
 export function meanRise(groups: readonly PairGroup[], kernel: StepKernel): number {
   let sum = 0;
-  for (const { axis, image, weight } of groups) sum += weight * riseFrom(kernel, axis, image);
+  for (const group of groups) sum += group.weight * riseFrom(kernel, group);
   return sum;
 }
 
 /** Rise · 4πk from a source by the squared distances to it; 0 to the axis for a pipe's own heat. */
-export function riseFrom(kernel: StepKernel, axis: number, image: number): number {
-  return axis === 0 ? kernel.own(image) : kernel.other(axis, image);
+export function riseFrom(kernel: StepKernel, { axis, image, across }: Omit<PairGroup, 'weight'>): number {
+  return axis === 0 ? kernel.own(image) : kernel.other(axis, image, across);
 }
 
 /**
@@ -80,10 +87,7 @@ export function riseFrom(kernel: StepKernel, axis: number, image: number): numbe
 export function pipeRises(places: PipePlaces, kernel: StepKernel): readonly (readonly number[])[] {
   const { pipes, trenches } = places;
   const from = (pipe: PipePlaces['pipes'][number], trenchesOn: number): number =>
-    pipes.reduce((sum, to) => {
-      const { axis, image } = squaredDistances(places, pipe, to, trenchesOn);
-      return sum + riseFrom(kernel, axis, image);
-    }, 0);
+    pipes.reduce((sum, to) => sum + riseFrom(kernel, squaredDistances(places, pipe, to, trenchesOn)), 0);
   const sides = pipes.map((pipe) => {
     const sumUp = (side: 1 | -1): readonly number[] => {
       const sums = [0];

@@ -1,8 +1,8 @@
-import { demand } from '../errors/index.js';
-import { besselK, type Complex, over, times } from '../numerics/index.js';
 import { joinedShape } from '../states/index.js';
 import type { PipeResistance, Shape, Time } from '../units/index.js';
 import { groundPipes } from './ground-pipes.js';
+import type { PairGroup } from './pairs.js';
+import { demandPeriod, type PeriodicKernel, periodicKernel } from './periodic-kernel.js';
 import { type GroundResponseInput, groundResponseInputShape } from './response.js';
 
 /** What a periodic response is computed from. */
@@ -48,31 +48,25 @@ export interface PeriodicResponse {
  * ```
  */
 export function periodicResponse({ period, ...input }: PeriodicResponseInput): PeriodicResponse {
-  demand('period', 'time', period, { atLeast: 60, atMost: 1e12 });
-  const { groups, radius, sealed, selfTerm } = groundPipes(input);
-  if (selfTerm === 'line')
-    demand(
-      'period',
-      'time',
-      period,
-      { atLeast: (4 * Math.PI * radius * radius) / input.soil.diffusivity },
-      'for a line the pipe must be thin against the depth that the wave reaches',
-    );
-  // √(iω/α) lies halfway between the axes: both its parts are √(ω/2α)
-  const part = Math.sqrt(Math.PI / (period * input.soil.diffusivity));
-  const line = (distance: number): Complex => besselK({ re: part * distance, im: part * distance }).k0;
-  const rim = { re: part * radius, im: part * radius };
-  const own = selfTerm === 'line' ? line(radius) : over(besselK(rim).k0, times(rim, besselK(rim).k1));
+  const pipes = groundPipes(input);
+  demandPeriod(period, pipes, input.soil);
+  return swingOf(pipes.groups, periodicKernel(period * input.soil.diffusivity, pipes), { period, soil: input.soil });
+}
+
+/** The swing of the mean wall under a kernel. */
+export function swingOf(
+  groups: readonly PairGroup[],
+  kernel: PeriodicKernel,
+  { period, soil }: Pick<PeriodicResponseInput, 'period' | 'soil'>,
+): PeriodicResponse {
   let re = 0;
   let im = 0;
-  for (const { axis, image, weight } of groups) {
-    const direct = axis === 0 ? own : line(Math.sqrt(axis));
-    const mirrored = line(Math.sqrt(image));
-    const sign = sealed ? weight : -weight;
-    re += weight * direct.re + sign * mirrored.re;
-    im += weight * direct.im + sign * mirrored.im;
+  for (const group of groups) {
+    const swing = kernel(group);
+    re += group.weight * swing.re;
+    im += group.weight * swing.im;
   }
-  const amplitude = Math.hypot(re, im) / (2 * Math.PI * input.soil.conductivity);
+  const amplitude = Math.hypot(re, im) / (2 * Math.PI * soil.conductivity);
   const lag = (-Math.atan2(im, re) / (2 * Math.PI)) * period;
   return { amplitude: amplitude as PipeResistance, lag: lag as Time };
 }

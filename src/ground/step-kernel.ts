@@ -7,8 +7,8 @@ import { cylinderWall, e1Difference, exponentialIntegral } from '../numerics/ind
 export interface StepKernel {
   /** The pipe's own heat; squared distance to its own mirror image [m2]. */
   readonly own: (image: number) => number;
-  /** Another pipe's heat; squared distances to its axis and to its mirror image [m2]. */
-  readonly other: (axis: number, image: number) => number;
+  /** Another pipe's heat; squared distances to its axis, to its mirror image, and what of both is sideways [m2]. */
+  readonly other: (axis: number, image: number, across: number) => number;
 }
 
 /** How the pipe's own heat and the surface are treated. */
@@ -32,9 +32,9 @@ export interface StepTreatment {
 export function stepKernel(spread: number, { radius, selfTerm, sealed }: StepTreatment): StepKernel {
   const line = (square: number): number => exponentialIntegral(square / (4 * spread));
   const ownSquare = radius * radius;
-  const other: StepKernel['other'] = sealed
-    ? (axis, image) => line(axis) + line(image)
-    : (axis, image) => e1Difference(axis / (4 * spread), image / (4 * spread));
+  const other = sealed
+    ? (axis: number, image: number): number => line(axis) + line(image)
+    : (axis: number, image: number): number => e1Difference(axis / (4 * spread), image / (4 * spread));
   if (selfTerm === 'line') return { own: (image) => other(ownSquare, image), other };
   const cylinder = 4 * Math.PI * cylinderWall(spread / ownSquare);
   return { own: (image) => (sealed ? cylinder + line(image) : cylinder - line(image)), other };
@@ -47,6 +47,6 @@ export function stepKernel(spread: number, { radius, selfTerm, sealed }: StepTre
  * @returns the kernel
  */
 export function steadyKernel(radius: number): StepKernel {
-  const other: StepKernel['other'] = (axis, image) => Math.log(image / axis);
+  const other = (axis: number, image: number): number => Math.log(image / axis);
   return { own: (image) => other(radius * radius, image), other };
 }

@@ -45,14 +45,14 @@ export function tiedPipes(places: PipePlaces): (kernel: StepKernel) => TiedRise 
   const alike = alikePipes(pipes, places.trenchSpacing);
   const counts = alike.map((members) => members.length);
   const placeOf = (from: BuriedPipe, to: BuriedPipe): number => {
-    const { axis, image } = squaredDistances(places, from, to, to.trench - from.trench);
-    return groups.findIndex((group) => group.axis === axis && group.image === image);
+    const { axis, image, across } = squaredDistances(places, from, to, to.trench - from.trench);
+    return groups.findIndex((group) => group.axis === axis && group.image === image && group.across === across);
   };
   // The lower triangle of the system: the groups from which one of these pipes sees all of those.
   const triangle = alike.map(([from], i) => alike.slice(0, i + 1).map((members) => members.map((to) => placeOf(from, to))));
 
   return (kernel) => {
-    const rises = groups.map(({ axis, image }) => riseFrom(kernel, axis, image));
+    const rises = groups.map((group) => riseFrom(kernel, group));
     const matrix = triangle.map((row, i) => row.map((from) => (counts[i] ?? 0) * from.reduce((sum, place) => sum + (rises[place] ?? 0), 0)));
     const heats = solveSymmetric(matrix, counts);
     const conductance = heats.reduce((sum, heat, i) => sum + heat * (counts[i] ?? 0), 0) / pipes.length;

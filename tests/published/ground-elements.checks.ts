@@ -3,22 +3,14 @@ import { diameterMillimetres, metres, wattsPerMetreKelvin } from '../../src/unit
 import { layoutOf, responseOf } from '../ground/support.js';
 import { type FixtureRow, loadFixture } from '../support/fixture.js';
 import { fromFixture, type PublishedCheck } from '../support/published.js';
-import { risesAt } from './ground-rows.js';
+import { pipesOf, risesAt } from './ground-rows.js';
 
 const room = 'ground';
 
 const elementChecks = (): readonly PublishedCheck[] => {
-  const pipes = (row: FixtureRow): readonly (readonly [number, number])[] =>
-    row
-      .text('pipes_x:depth_m')
-      .split(';')
-      .map((place) => {
-        const [x = Number.NaN, depth = Number.NaN] = place.split(':').map(Number);
-        return [x, depth];
-      });
   const rises = (row: FixtureRow): { mean: number; min: number; max: number } =>
     risesAt(
-      responseOf(layoutOf(pipes(row)), {
+      responseOf(layoutOf(pipesOf(row)), {
         radius: row.number('od_mm') / 2000,
         conductivity: row.number('k_W_mK'),
         diffusivity: row.number('k_W_mK') / row.number('C_J_m3K'),

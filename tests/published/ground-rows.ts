@@ -43,3 +43,13 @@ export const risesAt = (response: GroundResponse, row: FixtureRow): { mean: numb
 
 /** A row by its section and time. */
 export const timed = (row: FixtureRow): string => `${row.text('section')} ${row.text('label')}`;
+
+/** The pipes of a row that lists them as x:depth. */
+export const pipesOf = (row: FixtureRow): readonly (readonly [x: number, depth: number])[] =>
+  row
+    .text('pipes_x:depth_m')
+    .split(';')
+    .map((place) => {
+      const [x = Number.NaN, depth = Number.NaN] = place.split(':').map(Number);
+      return [x, depth];
+    });

@@ -4,25 +4,17 @@ import { groundPipes } from '../../src/ground/ground-pipes.js';
 import { equalTemperatureResponse, groundResponse, type GroundResponseInput } from '../../src/ground/index.js';
 import { diameterMillimetres, seconds, type Time } from '../../src/units/index.js';
 import { layoutOf, soilOf } from '../ground/support.js';
-import type { Point } from '../support/line-source.js';
 import { type FixtureRow, loadFixture } from '../support/fixture.js';
 import { fromFixture, type PublishedCheck } from '../support/published.js';
+import { pipesOf } from './ground-rows.js';
 
 const room = 'ground';
 const DIFFUSIVITY = 1e-6;
 
 const wallChecks = (): readonly PublishedCheck[] => {
   const fixture = loadFixture('fem-w-wall-condition');
-  const pipes = (row: FixtureRow): readonly Point[] =>
-    row
-      .text('pipes_x:depth_m')
-      .split(';')
-      .map((place) => {
-        const [x = Number.NaN, depth = Number.NaN] = place.split(':').map(Number);
-        return [x, depth];
-      });
   const inputOf = (row: FixtureRow): GroundResponseInput => ({
-    layout: layoutOf(pipes(row)),
+    layout: layoutOf(pipesOf(row)),
     pipe: { outsideDiameter: diameterMillimetres(row.number('od_mm')) },
     soil: soilOf(1, DIFFUSIVITY),
   });
@@ -48,7 +40,7 @@ const wallChecks = (): readonly PublishedCheck[] => {
     unit: '1',
     tolerance: { absolute: 0.001, reason: 'error of the elements' },
     values: fixture.rows.filter(steady).flatMap((row) => {
-      const right = pipes(row).flatMap(([x], index) => (x >= 0 ? [index] : []));
+      const right = pipesOf(row).flatMap(([x], index) => (x >= 0 ? [index] : []));
       return row
         .text('steady_heat_shares_of_meshed_pipes(x>=0)')
         .split(';')

@@ -6,7 +6,9 @@ import { groundLayoutChecks } from './ground-layouts.checks.js';
 import { groundRingChecks } from './ground-rings.checks.js';
 import { groundSteadyChecks } from './ground-steady.checks.js';
 import { groundStepChecks } from './ground-step.checks.js';
+import { groundSurfaceChecks } from './ground-surfaces.checks.js';
 import { groundWallChecks } from './ground-walls.checks.js';
+import { groundYearChecks } from './ground-year.checks.js';
 
 /** Outside checks of the ground room and of the functions it stands on. */
 export const groundChecks: readonly PublishedCheck[] = [
@@ -18,4 +20,6 @@ export const groundChecks: readonly PublishedCheck[] = [
   ...groundCoilChecks,
   ...groundRingChecks,
   ...groundLayoutChecks,
+  ...groundSurfaceChecks,
+  ...groundYearChecks,
 ];
