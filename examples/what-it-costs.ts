@@ -56,7 +56,7 @@ function page(system: UnitSystem): readonly string[] {
   const { currency, priceYear } = prices.tariff;
   const write = show(system);
   const kilowattHoursOf = (joules: number): string => `${String(Math.round(electricKilowattHours.of(electricJoules(joules))))} kWh`;
-  const amount = (value: Money): string => `${currency} ${writeMoney(value, { decimals: 0 })}`;
+  const amount = (value: Money): string => `${currency} ${writeMoney(value, { decimals: 0 }).replace('-', '−')}`;
   const line = (...cells: readonly string[]): string =>
     `  ${cells.map((cell, index) => (index === 0 ? cell.padEnd(30) : cell.padStart(18))).join('')}`;
   const payback = (of: Payback): string => (of.outcome === 'paid back' ? `${of.paybackYears.toFixed(1)} years` : of.outcome);

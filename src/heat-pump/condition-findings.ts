@@ -1,3 +1,4 @@
+import { demandObject } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { Ratio, Temperature } from '../units/index.js';
 import type { UnitSurfaces } from './condition-belief.js';
@@ -5,6 +6,7 @@ import type { ConditionMap } from './condition-map.js';
 import type { LoadSideKind } from './condition-point.js';
 import type { UnitConditions } from './condition-state.js';
 import { extrapolationFindings, mapFindings } from './findings.js';
+import { demandFunction } from './staged-unit.js';
 import { unitState } from './unit-curves.js';
 import type { UnitState } from './unit-state.js';
 import { spansAt } from './unit-surface.js';
@@ -93,6 +95,8 @@ function besideEachOther(
  * ```
  */
 export function conditionFindings(map: ConditionMap, conditions: UnitConditions): readonly Finding[] {
+  demandObject('map', map);
+  demandFunction('map.at', map.at);
   map.at(conditions);
   const { enteringFluid, loadSide } = conditions;
   const { mode, loadSides } = map;

@@ -1,3 +1,4 @@
+import { demand, demandObject } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import type { FlowPerPower, Ratio, Temperature } from '../units/index.js';
 import type { PerformanceMap } from './performance-map.js';
@@ -52,6 +53,7 @@ function unusualCop(mode: 'heating' | 'cooling', { enteringFluid, cop }: UnitSta
  * @param map - the unit
  * @param enteringFluid - where it was evaluated [degC]
  * @returns `map-extrapolated`, or nothing within the rating points
+ * @throws InputError when there is no such map or the fluid is no number
  * @example
  * ```ts @import.meta.vitest
  * const { celsius, kilowatts, ratio } = await import('../units/index.js');
@@ -65,8 +67,14 @@ function unusualCop(mode: 'heating' | 'cooling', { enteringFluid, cop }: UnitSta
  * expect(extrapolationFindings(map, celsius(0))).toEqual([]);
  * ```
  */
-export function extrapolationFindings({ mode, rated }: Pick<PerformanceMap, 'mode' | 'rated'>, enteringFluid: Temperature): readonly Finding[] {
-  const { lowest, highest } = rated;
+export function extrapolationFindings(map: Pick<PerformanceMap, 'mode' | 'rated'>, enteringFluid: Temperature): readonly Finding[] {
+  demandObject('map', map);
+  demandObject('map.rated', map.rated);
+  demand('enteringFluid', 'temperature', enteringFluid);
+  const {
+    mode,
+    rated: { lowest, highest },
+  } = map;
   if (enteringFluid >= lowest && enteringFluid <= highest) return [];
   return [{ code: 'map-extrapolated', level: 'warning', values: { mode, enteringFluid, lowest, highest }, source: 'common practice' }];
 }

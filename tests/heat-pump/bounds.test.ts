@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   checkEmitters,
+  conditionFindings,
   conditionMap,
   cyclingElectricity,
+  extrapolationFindings,
   fitCarnotShare,
   performanceMap,
   ratingAtBoundary,
@@ -68,6 +70,9 @@ describe('what a result is asked with', () => {
     expect(() => share.copAt(nothing)).toThrow('between: nothing');
     expect(() => share.ratingPoints(nothing)).toThrow('wanted: nothing');
     expect(() => speedMixing(nothing, celsius(0))).toThrow('unit: nothing');
+    expect(() => conditionFindings(nothing, { enteringFluid: celsius(0) })).toThrow('map: nothing');
+    expect(() => extrapolationFindings(nothing, celsius(0))).toThrow('map: nothing');
+    expect(() => extrapolationFindings(flat(8, 4), Number.NaN as never)).toThrow('enteringFluid: NaN');
   });
 
   it('is refused of an emitter check by the field of the unit', () => {
