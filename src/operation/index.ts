@@ -83,3 +83,24 @@ export { partLoadFormShape, type PartLoadForm } from './bin-year-cycling.js';
 export { binYear, type BinYearInput } from './bin-year.js';
 export { binYearShape, yearBinShape, type BinYear, type BinYearResult, type YearBin } from './bin-year-result.js';
 export { monthOfSeasonShape, seasonOf, seasonOptionsShape, type MonthOfSeason, type Season, type SeasonOptions } from './season-of.js';
+export { simulateWithIce } from './ice-simulate.js';
+export { iceAroundShape, iceRoomOf, type IceAround, type IceRoom, type IceSimulation, type IceSimulationInput } from './ice-simulation.js';
+export { iceSoilShape, type FreezingCourse, type IceSoil } from './ice-soil.js';
+export { monthOfIceShape, yearOfIceShape, type IceCourse, type MonthOfIce, type YearOfIce } from './ice-result.js';
+export { lineSinkFreezing, lineSinkFreezingShape, lineSinkInputShape, type LineSinkFreezing, type LineSinkInput } from './freezing-line-sink.js';
+export { heaveInputShape, heaveRisk, heaveShape, type Heave, type HeaveClass, type HeaveInput } from './heave-risk.js';
+export type { FrostSusceptibility } from './heave.data.js';
+export { rootZone, rootZoneShape, type RootZone, type RootZoneInput } from './ice-root-zone.js';
+export { simulateSections } from './sections-simulate.js';
+export type { EarlierWork, LoopSection, SectionFlows, SectionsInput } from './section-input.js';
+export {
+  sectionSharesShape,
+  sectionYearShape,
+  type SectionCourse,
+  type SectionedSimulation,
+  type SectionShares,
+  type SectionYear,
+} from './section-result.js';
+export { sizeSections, type SizedSections, type SizeSectionsInput } from './sections-size.js';
+export { neighbourChange, type NeighbourChange, type NeighbourInput } from './section-neighbour.js';
+export { type FluidStore, fluidStoreShape } from './fluid-store.js';

@@ -1,6 +1,7 @@
 import { InputError } from '../errors/index.js';
 import { riseBeyondMean } from './end-of-run.js';
 import { GroundMemory } from './ground-memory.js';
+import type { IceFollower } from './ice-follower.js';
 import type { Plant } from './plant.js';
 import { type Run, runYear } from './run-year.js';
 import type { Course, SimulationInput } from './simulation.js';
@@ -40,10 +41,11 @@ export class LoopYears {
    * @param input - checked
    * @param plant - tables that other lengths share
    * @param course - room for the steps of a year
+   * @param ice - what follows the ice around the pipes; none when left out
    */
-  constructor(input: SimulationInput, plant: Plant, course: Course) {
+  constructor(input: SimulationInput, plant: Plant, course: Course, ice?: IceFollower) {
     this.course = course;
-    this.#run = runOf(input, plant);
+    this.#run = runOf(input, plant, ice);
     this.#before = this.#run.memory.changes.slice();
     this.#year = input.step * input.duty.loads.length;
   }
@@ -114,7 +116,7 @@ function share(moved: Float64Array, last: Float64Array): number {
   return Math.abs(along) < MOST_FEEDBACK * whole ? along / whole : 0;
 }
 
-function runOf({ duty, step, pipeLength, ground, response, start, cyclesPerHour }: SimulationInput, plant: Plant): Run {
+function runOf({ duty, step, pipeLength, ground, response, start, cyclesPerHour }: SimulationInput, plant: Plant, ice: IceFollower | undefined): Run {
   const { loads } = duty;
   return {
     plant,
@@ -127,6 +129,7 @@ function runOf({ duty, step, pipeLength, ground, response, start, cyclesPerHour 
     hotLoads: duty.from === 'building' ? duty.hotWater?.loads : undefined,
     first: Math.round((((start ?? 1) - 1) * DAY) / step) % loads.length,
     endOfRun: cyclesPerHour === undefined ? undefined : (fraction) => riseBeyondMean(response.terms, 3600 / cyclesPerHour, fraction),
+    ice,
   };
 }
 

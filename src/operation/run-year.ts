@@ -1,4 +1,5 @@
 import type { GroundMemory } from './ground-memory.js';
+import type { IceFollower } from './ice-follower.js';
 import type { LevelMix } from './level-mix.js';
 import type { Plant } from './plant.js';
 import { PriorityMix } from './priority-mix.js';
@@ -22,6 +23,8 @@ export interface Run {
   readonly first: number;
   /** Change of the wall at the end of a run beyond even running, per heat per metre while running, over the run fraction; none when absent [m.K/W]. */
   readonly endOfRun: ((runFraction: number) => number) | undefined;
+  /** Ice around the pipes; none when absent. */
+  readonly ice: IceFollower | undefined;
 }
 
 /**
@@ -31,7 +34,7 @@ export interface Run {
  * @param course - filled with every step of the year
  * @returns in how many steps the fluid may have had other states
  */
-export function runYear({ plant, memory, pipeLength, loads, direct, ground, supplies, hotLoads, first, endOfRun }: Run, course: Course): number {
+export function runYear({ plant, memory, pipeLength, loads, direct, ground, supplies, hotLoads, first, endOfRun, ice }: Run, course: Course): number {
   const count = loads.length;
   const { stepRise } = memory;
   const { enteringFluids, leavingFluids, walls, runShares, groundHeats, unitPowers, pumpPowers, unmetLoads } = course;
@@ -43,7 +46,8 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, supp
   for (let n = 0; n < count; n += 1) {
     const load = loads[index] ?? 0;
     // The wall at rest: the heat of the step before joins the memory, which then decays through this step.
-    const rest = (ground[index] ?? 0) - memory.pass(lastHeat);
+    const undisturbed = ground[index] ?? 0;
+    const rest = undisturbed - memory.pass(lastHeat);
     const hotLoad = hotLoads === undefined ? 0 : (hotLoads[index] ?? 0);
     const runs = (load !== 0 && (direct || (load > 0 ? plant.heats : plant.cools))) || hotLoad > 0;
     const mix = plant.priority ?? (load > 0 ? plant.heatingMix : plant.coolingMix);
@@ -53,7 +57,8 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, supp
       if (!ran) step.startFrom(rest);
       if (plant.priority !== undefined) plant.priority.hotLoad = hotLoad;
       if (supplies !== undefined) mix?.turnTo(supplies[index] ?? Number.NaN);
-      step.solve();
+      if (ice === undefined) step.solve();
+      else ice.solve(step, rest, undisturbed);
       const colder = endOfRun === undefined || step.runFraction >= 1 ? 0 : (step.runningHeat / pipeLength) * endOfRun(step.runFraction);
       enteringFluids[index] = step.entering - colder;
       leavingFluids[index] = step.leaving - colder;
@@ -75,9 +80,11 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, supp
       pumpPowers[index] = 0;
       unmetLoads[index] = load;
       lastHeat = 0;
+      ice?.pause(rest, undisturbed);
     }
     ran = runs;
-    walls[index] = rest - lastHeat * stepRise;
+    walls[index] = ice === undefined ? rest - lastHeat * stepRise : ice.wall;
+    if (ice !== undefined) lastHeat = ice.keep(lastHeat, index);
     index = index + 1 === count ? 0 : index + 1;
   }
   memory.close(lastHeat);
@@ -88,7 +95,7 @@ export function runYear({ plant, memory, pipeLength, loads, direct, ground, supp
  * What a step at several levels has beside that of one: the fluid at the harder of two levels, at the end of a run of the upper, the share of the full heat,
  * and the loss by cycling.
  */
-function followLevels(
+export function followLevels(
   step: StepSolver,
   mix: LevelMix | PriorityMix,
   course: Course,

@@ -28,4 +28,12 @@ export const OPERATION_REFERENCES = {
     seen: 'quoted',
     at: 'copy on a site for shared documents (address withheld)',
   },
+  paterson1952: {
+    cite: 'Paterson, Propagation of a boundary of fusion, Proceedings of the Glasgow Mathematical Association 1:42-47, 1952',
+    seen: 'from memory',
+  },
+  casagrande1932: {
+    cite: 'Casagrande, Discussion on frost heaving, Proceedings of the Highway Research Board 11:168-172, 1932',
+    seen: 'from memory',
+  },
 } as const;

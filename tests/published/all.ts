@@ -18,10 +18,12 @@ import { heatPumpChecks } from './heat-pump.checks.js';
 import { heatPumpFormChecks } from './heat-pump-forms.checks.js';
 import { heatPumpMapChecks } from './heat-pump-map.checks.js';
 import { hotWaterChecks } from './hot-water.checks.js';
+import { iceChecks } from './ice.checks.js';
 import { operationChecks } from './operation.checks.js';
 import { operationYearChecks } from './operation-year.checks.js';
 import { pipeChecks } from './pipe.checks.js';
 import { heatingSeasonChecks } from './season.checks.js';
+import { sectionChecks } from './sections.checks.js';
 import { soilChecks } from './soil.checks.js';
 import { soilLayerChecks } from './soil-layers.checks.js';
 import { soilIdentificationChecks } from './soil-identification.checks.js';
@@ -40,6 +42,8 @@ export const publishedChecks: readonly PublishedCheck[] = [
   ...filmStateChecks,
   ...operationChecks,
   ...operationYearChecks,
+  ...sectionChecks,
+  ...iceChecks,
   ...circuitChecks,
   ...circuitNetworkChecks,
   ...circuitPumpChecks,
