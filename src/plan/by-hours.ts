@@ -1,7 +1,7 @@
 import type { CircuitOption } from '../circuit/index.js';
 import { InputError } from '../errors/index.js';
 import { exponentialResponse, groundResponse, onePipe } from '../ground/index.js';
-import type { HeatPump } from '../heat-pump/index.js';
+import type { HeatPump, StagedUnit } from '../heat-pump/index.js';
 import {
   circuitResistance,
   type FluidLimits,
@@ -33,6 +33,8 @@ export interface HoursFixed {
   readonly start: DayOfYear;
   /** Water that the unit supplies by the hour; that of its map when left out. */
   readonly supply?: SupplyByHours;
+  /** The unit at its levels; one of one level when left out. */
+  readonly levels?: StagedUnit;
   /** Hot water that it makes; none when left out. */
   readonly hotWater?: HotWaterDuty;
   /** The circulator; none when left out. */
@@ -60,7 +62,7 @@ const HOTTEST = 95;
  */
 export function topologyOf(fixed: Fixed, hours: HoursFixed, { layout, response, needs }: Need, option: CircuitOption): Topology {
   const { pipe, soil, flow } = fixed;
-  const { unit, fluid, modes, loads, groundHours, start, supply, hotWater, pump } = hours;
+  const { unit, fluid, modes, loads, groundHours, start, supply, levels, hotWater, pump } = hours;
   const designFluid = fixed.modes[0]?.fluid ?? stateAt(fluid, unit.lowestEntering);
   const heatCapacityRate = (flow * designFluid.density * designFluid.specificHeat) as Conductance;
   const filmAt = remembered((meanFluid: Temperature): PipeResistance => {
@@ -88,7 +90,7 @@ export function topologyOf(fixed: Fixed, hours: HoursFixed, { layout, response, 
     duty: {
       from: 'building',
       loads,
-      ...(modes.includes('heating') ? { heating: unit.heating, ...supply, ...(hotWater && { hotWater }) } : {}),
+      ...(modes.includes('heating') ? { heating: unit.heating, ...supply, ...(levels && { heating: levels }), ...(hotWater && { hotWater }) } : {}),
       ...(unit.cooling !== undefined && modes.includes('cooling') ? { cooling: unit.cooling.map } : {}),
     },
     ground: groundHours,

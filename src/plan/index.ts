@@ -18,6 +18,6 @@ export type { HoursOfWeather, SpellOfWeather } from './year-of-hours.js';
 export type { EmittersAtDesign } from './emitters.js';
 export type { LoopFluid } from './fluid-plan.js';
 export type { PlanSeason, ServiceSeason } from './plan-season.js';
-export type { PlanEmitters, PlanHotWater, PumpInput } from './plant-input.js';
+export type { LowerLevels, PlanEmitters, PlanHotWater, PumpInput } from './plant-input.js';
 export type { UnitAtDesign } from './mode-design.js';
 export type { PipeNeeded } from './pipe-needed.js';

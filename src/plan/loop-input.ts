@@ -7,7 +7,16 @@ import { type HeatPumpInput, heatPumpInputShape } from '../heat-pump/index.js';
 import { type PipeChoice, pipeChoiceShape } from '../pipe/index.js';
 import { type SeasonOptions, seasonOptionsShape } from '../operation/index.js';
 import { type HardSeasonInput, hardSeasonInputShape } from './design-seasons.js';
-import { type PlanEmitters, planEmittersShape, type PlanHotWater, planHotWaterShape, type PumpInput, pumpInputShape } from './plant-input.js';
+import {
+  type PlanEmitters,
+  planEmittersShape,
+  type LowerLevels,
+  lowerLevelsShape,
+  type PlanHotWater,
+  planHotWaterShape,
+  type PumpInput,
+  pumpInputShape,
+} from './plant-input.js';
 import { type SoilSample, soilSampleShape } from '../soil/index.js';
 import type { Length, Shape, Temperature, Time, TrenchLength } from '../units/index.js';
 
@@ -55,6 +64,8 @@ export interface LoopInput {
   readonly circuits: CircuitInput;
   /** What the loop is filled with. */
   readonly fluid: Fluid;
+  /** Lower stages or speeds of the unit in heating; it has one level when left out. The loop is proposed for the highest and followed by the hour at all of them. */
+  readonly lowerLevels?: LowerLevels;
   /** The circulator of the loop; not counted when left out. */
   readonly pump?: PumpInput;
   /** Hot water that the unit makes; none when left out. */
@@ -89,6 +100,7 @@ export const loopInputShape: Shape<LoopInput> = {
   header: pipeChoiceShape,
   circuits: circuitInputShape,
   fluid: FLUID_NAMES,
+  lowerLevels: { optional: lowerLevelsShape },
   pump: { optional: pumpInputShape },
   hotWater: { optional: planHotWaterShape },
   emitters: { optional: planEmittersShape },

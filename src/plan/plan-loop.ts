@@ -9,6 +9,7 @@ import { airMonths } from './air-months.js';
 import { demandLoopInput } from './demand-input.js';
 import { emittersOf } from './emitters.js';
 import { loopFluid } from './fluid-plan.js';
+import { levelsOf } from './levels.js';
 import { designSeasons } from './design-seasons.js';
 import { groundFreezes } from './ground-freezes.js';
 import { groundState } from './ground-state.js';
@@ -48,7 +49,7 @@ const PEAK_TIMES = { heating: 259_200 as Time, cooling: 21_600 as Time } as cons
  * fluid must keep the unit's limits in the first year as in that one. Trenches and coils are whole numbers, each followed with its own interference and its own flow;
  * the next smaller loop is followed, too, and must fail. Freezing of the ground gets no credit; the trench fill is taken as native soil; the
  * circulator counts where it is given; the year is a usual one unless colder months are given. Of a unit with a heating curve the closed form takes the water at design, the hours
- * that of the hour. Hot water comes first in every hour, at its own condition; the closed form adds its heat from the ground to that of each month.
+ * that of the hour. Of a unit of several levels the closed form takes the highest. Hot water comes first in every hour, at its own condition; the closed form adds its heat from the ground to that of each month.
  *
  * @param input - see {@link LoopInput}
  * @returns the loop to build with every step that led to it, findings, notices and assumptions
@@ -90,6 +91,7 @@ export function planLoop(input: LoopInput): LoopPlan {
   const running = modes.map(({ design }) => design.unit.mode);
   const year = yearOfHours({ building, modes: running, seasons, airPlace, peakTimes });
   const supply = supplyByHours(unit, year.outdoor, input.heatPump.highestSupply);
+  const levels = levelsOf(input.lowerLevels, unit, supply);
   const { power, ...pump } = input.pump ?? {};
   const hours: HoursFixed = {
     unit,
@@ -99,6 +101,7 @@ export function planLoop(input: LoopInput): LoopPlan {
     groundHours: groundByHours(state.ground),
     start: startOf(modes),
     ...(supply && { supply }),
+    ...(levels && { levels }),
     ...(hotWater && { hotWater }),
     ...(power === undefined ? {} : { pump: { ...pump, powerAt: () => power } }),
   };
@@ -130,6 +133,7 @@ export function planLoop(input: LoopInput): LoopPlan {
     ...unit.findings.filter(({ code }) => supply === undefined || code !== 'supply-taken-as-fixed'),
     ...(emitters?.findings ?? []),
     ...(hotWater?.findings ?? []),
+    ...(levels?.findings ?? []),
     ...restOfGround(solved.laid.lastYear.months ?? []),
     ...seasonFindings,
     ...modeFindings,

@@ -1,6 +1,13 @@
 import { type HotWaterInput, hotWaterInputShape } from '../building/index.js';
 import { demand, demandObject } from '../errors/index.js';
-import { type EmitterRating, emitterRatingShape, type RatingPoint, ratingPointShape } from '../heat-pump/index.js';
+import {
+  type ConditionRatingPoint,
+  conditionRatingPointShape,
+  type EmitterRating,
+  emitterRatingShape,
+  type RatingPoint,
+  ratingPointShape,
+} from '../heat-pump/index.js';
 import { joinedShape } from '../states/index.js';
 import type { ElectricPower, Fraction, Shape, Temperature, TemperatureDifference } from '../units/index.js';
 
@@ -20,6 +27,17 @@ export interface PlanHotWater extends HotWaterInput {
   readonly points?: readonly RatingPoint[];
 }
 
+/** Lower stages or speeds of a unit in heating, beside its highest, which is `heatPump.heating`. */
+export interface LowerLevels {
+  /** Whether the unit switches between its levels, or runs at any speed between them. */
+  readonly between: 'stages' | 'speeds';
+  /** The levels, the least output first, 1 to 19. */
+  readonly levels: readonly {
+    /** Rating points of the level, over the same conditions as those of the highest. */
+    readonly points: readonly ConditionRatingPoint[];
+  }[];
+}
+
 /** The emitters of the house with the water that flows through them. */
 export interface PlanEmitters extends EmitterRating {
   /** Supply minus return at the design load, 0 to 40 [K]. */
@@ -34,6 +52,12 @@ export const planHotWaterShape: Shape<PlanHotWater> = /* @__PURE__ */ joinedShap
   supplyTemperature: { optional: 'temperature' },
   points: { optional: { list: ratingPointShape } },
 });
+
+/** Shape of {@link LowerLevels}. */
+export const lowerLevelsShape: Shape<LowerLevels> = {
+  between: ['stages', 'speeds'],
+  levels: { list: { points: { list: conditionRatingPointShape } } },
+};
 
 /** Shape of {@link PlanEmitters}. */
 export const planEmittersShape: Shape<PlanEmitters> = /* @__PURE__ */ joinedShape(emitterRatingShape, { waterSpread: 'temperature difference' });

@@ -29,6 +29,12 @@ const points = heating.slice(0, 2).map(({ enteringFluid, capacity }) => ({ enter
 const power = points.map(({ cop: _cop, ...point }) => ({ ...point, power: '3 kW' }));
 const few = { ...circuits, longestCircuit: '400 m' };
 
+/** The same points at a lower level: 0.55 of the capacity for half of the electricity. */
+function half<T extends { readonly capacity: string; readonly power: string }>(points: readonly T[]): readonly T[] {
+  const times = (text: string, by: number): string => `${String(by * parseFloat(text))} kW`;
+  return points.map((point) => ({ ...point, capacity: times(point.capacity, 0.55), power: times(point.power, 0.5) }));
+}
+
 /** Inputs that between them give every option of the plant and every way of saying it. */
 export const PLANTS: readonly LoopInput[] = [
   read({
@@ -50,6 +56,7 @@ export const PLANTS: readonly LoopInput[] = [
       },
     },
     pump: { power: '120 W', heatShare: '90 %' },
+    lowerLevels: { between: 'speeds', levels: [{ points: half(heating) }] },
     seasonOptions: { loadSidePower: '60 W', auxiliaryEfficiency: '98 %', gridEfficiency: '40 %' },
     hotWater: {
       ...hotWater,
@@ -79,5 +86,9 @@ export const PLANTS: readonly LoopInput[] = [
     building: { heating: building.heating },
     heatPump: { ...unit, heating: plainHeating.map((point) => ({ ...point, enteringAir: '20 degC' })) },
     hotWater: { ...hotWater, points: power },
+    lowerLevels: {
+      between: 'stages',
+      levels: [{ points: half(plainHeating).map(({ power: _power, ...point }) => ({ ...point, cop: '3.9', enteringAir: '20 degC' })) }],
+    },
   }),
 ];

@@ -99,7 +99,7 @@ describe('any plant', () => {
           expect(more.byHours.exactLength).toBeGreaterThan(less.byHours.exactLength * (1 - 1e-6));
         }
       }),
-      { numRuns: 8 },
+      { numRuns: 5 },
     );
   });
 });

@@ -5,6 +5,7 @@ import { type LoopInput, type LoopPlan, planLoop } from '../../src/plan/index.js
 import { describeAssumption, describeFinding, planPage, type UnitSystem } from '../../src/report/index.js';
 import { REFERENCES } from '../../src/references/index.js';
 import { type Fraction, kilowattHours } from '../../src/units/index.js';
+import { PLANTS } from '../bad-input/plan-plants.js';
 import { planGrid } from '../plan/grid.js';
 import { FOREIGN } from './foreign.js';
 
@@ -25,6 +26,7 @@ const plans: readonly LoopPlan[] = [
   planLoop({ ...demo, name: 'heats only', building: heatingHouse }),
   planLoop({ ...demo, name: 'too small', field: { ...demo.field, mostTrenches: 1 } }),
   planLoop({ ...demo, name: 'one circuit in two trenches', circuits: { coilLengths, trenchesPerCircuit: 2 } }),
+  ...PLANTS.map((job, index) => planLoop({ ...job, name: `plant ${String(index)}` })),
   ...planGrid().flatMap(({ outcome }) => ('loop' in outcome ? [outcome] : [])),
 ];
 const cases = plans.flatMap((plan) => (['metric', 'us'] as const).map((system) => ({ name: plan.name, plan, system })));
