@@ -7,23 +7,19 @@ const MOST_STEPS = 600_000;
 
 /** Refuses what cannot be followed. */
 export function demandSimulation(input: SimulationInput): void {
-  const { step, duty, ground, response, pump, cyclesPerHour, start, years } = input;
+  demandRun(input);
+  demandPlace(input, input.duty.loads, 1);
+  demandRepeating(input.response, input.years);
+}
+
+/** Refuses duty and working of a loop that cannot be followed, wherever it lies. */
+export function demandRun(input: Omit<SimulationInput, 'ground' | 'response' | 'resistanceAt' | 'pipeLength'>): void {
+  const { step, duty, pump, cyclesPerHour, start, years } = input;
   demand('step', 'time', step, { atLeast: 60, atMost: 86_400 });
   demandObject('duty', duty);
   demandChoice('duty.from', duty.from, ['building', 'ground']);
   demandSeries('duty.loads', 'power', duty.loads, { atLeast: -1e9, atMost: 1e9 });
-  demandSeries('ground', 'temperature', ground, { atLeast: -60, atMost: 60 });
-  if (ground.length !== duty.loads.length) {
-    throw new InputError({
-      code: 'impossible',
-      argument: 'ground',
-      value: { kind: 'count', value: ground.length },
-      allowed: `as many temperatures as loads, ${String(duty.loads.length)}`,
-    });
-  }
   if (duty.from === 'building') demandUnits(duty);
-  demandTerms(response);
-  demand('pipeLength', 'pipe length', input.pipeLength, { atLeast: 1, atMost: 1e9 });
   demand('heatCapacityRate', 'conductance', input.heatCapacityRate, { atLeast: 1, atMost: 1e9 });
   if (pump !== undefined) {
     demandObject('pump', pump);
@@ -32,6 +28,29 @@ export function demandSimulation(input: SimulationInput): void {
   if (cyclesPerHour !== undefined) demand('cyclesPerHour', 'ratio', cyclesPerHour, { atLeast: 0.1, atMost: 60 });
   if (start !== undefined) demand('start', 'day of year', start, { atLeast: 1, atMost: 366 });
   if (years !== undefined) demand('years', 'count', years, { atLeast: 1, atMost: 100 });
+}
+
+/** Refuses ground and pipe that cannot be. */
+export function demandPlace(
+  { ground, response, pipeLength }: Pick<SimulationInput, 'ground' | 'response' | 'pipeLength'>,
+  loads: ArrayLike<number>,
+  shortest: number,
+): void {
+  demandSeries('ground', 'temperature', ground, { atLeast: -60, atMost: 60 });
+  if (ground.length !== loads.length) {
+    throw new InputError({
+      code: 'impossible',
+      argument: 'ground',
+      value: { kind: 'count', value: ground.length },
+      allowed: `as many temperatures as loads, ${String(loads.length)}`,
+    });
+  }
+  demandTerms(response);
+  demand('pipeLength', 'pipe length', pipeLength, { atLeast: shortest, atMost: 1e9 });
+}
+
+/** Refuses to look for a year that repeats where none does. */
+export function demandRepeating(response: SimulationInput['response'], years: number | undefined): void {
   if (years === undefined && response.steadyRise === undefined) {
     throw new InputError({
       code: 'missing',
@@ -96,7 +115,8 @@ function demandTerms(response: SimulationInput['response']): void {
   });
 }
 
-function demandSeries(
+/** Refuses a course of numbers that is too short or long, or has one out of range. */
+export function demandSeries(
   argument: string,
   kind: TaggedQuantity['kind'],
   series: ArrayLike<number>,

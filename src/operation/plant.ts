@@ -34,7 +34,12 @@ type Unit = PerformanceMap | StagedUnit | UnitModel;
 type UnitsOfDuty = Partial<Pick<Extract<SimulationInput['duty'], { from: 'building' }>, 'heating' | 'cooling' | 'supplyTemperatures' | 'hotWater'>>;
 
 /** Tabulates unit, film and pump; the tables serve every length and every year. */
-export function plantOf({ duty, resistanceAt, pump, heatCapacityRate }: Omit<SimulationInput, 'pipeLength'>): Plant {
+export function plantOf({
+  duty,
+  resistanceAt,
+  pump,
+  heatCapacityRate,
+}: Pick<SimulationInput, 'duty' | 'resistanceAt' | 'pump' | 'heatCapacityRate'>): Plant {
   const { heating, cooling, supplyTemperatures, hotWater }: UnitsOfDuty = duty.from === 'building' ? duty : {};
   const plain = (unit: Unit | undefined): UnitTable | undefined =>
     unit === undefined || 'levels' in unit || supplyTemperatures !== undefined || hotWater !== undefined ? undefined : new UnitTable(unit);
@@ -62,7 +67,7 @@ export function plantOf({ duty, resistanceAt, pump, heatCapacityRate }: Omit<Sim
 }
 
 /** What a function of the caller returned, where it can be. */
-function demanded(argument: string, kind: TaggedQuantity['kind'], value: number, atMost: number): number {
+export function demanded(argument: string, kind: TaggedQuantity['kind'], value: number, atMost: number): number {
   demand(argument, kind, value, { atLeast: 0, atMost });
   return value;
 }

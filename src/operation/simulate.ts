@@ -81,7 +81,8 @@ export function follow(input: SimulationInput, plant: Plant, like?: WarmStart): 
   };
 }
 
-function findingsOf({ duty }: SimulationInput, years: readonly SimulatedYear[], manyStatesTime: number): readonly Finding[] {
+/** What the years of a loop give to look at; `manyStatesTime` is how long the fluid may have had other states [s]. */
+export function findingsOf({ duty }: Pick<SimulationInput, 'duty'>, years: readonly SimulatedYear[], manyStatesTime: number): readonly Finding[] {
   // Where it is mild the unit is better than its outermost rating point, and little depends on how much; the hard side is what a loop is sized by.
   const coldest = (of: (year: SimulatedYear) => ModeLedger | undefined): number =>
     Math.min(...years.map((year) => of(year)?.coldestFluid ?? Infinity));

@@ -44,14 +44,14 @@ const USUAL_MARGIN = 9;
 const ENDLESS = 1e9 as PipeLength;
 
 /** A length that keeps the limits. */
-interface Kept extends Tried {
-  readonly outcome: NonNullable<Tried['outcome']>;
+interface Kept<Warm> extends Tried<Warm> {
+  readonly outcome: NonNullable<Tried<Warm>['outcome']>;
 }
 
 /** A margin for lengths so short that the fluid leaves all bounds [K]. */
 const OUT_OF_BOUNDS = -100;
 
-const keeps = (tried: Tried): tried is Kept => tried.margin >= 0 && tried.outcome !== undefined;
+const keeps = <Warm>(tried: Tried<Warm>): tried is Kept<Warm> => tried.margin >= 0 && tried.outcome !== undefined;
 
 /**
  * The shortest pipe with which the fluid keeps its limits, for trenches and circuits that stay as they are.
@@ -107,8 +107,8 @@ export function sizeWith(input: SizeLoopInput, plant: Plant): SizedLoop {
     return { length, margin: binding.limitMargin, outcome: { binding, warm } };
   };
   const search = (): SizedLoop => {
-    const { kept, missed } = bracket(attempt, shortest, longest, Math.min(Math.max(guess, shortest), longest));
-    const { length, outcome } = missed === undefined ? kept : narrow(kept, missed, attempt);
+    const { kept, missed } = bracketLengths(attempt, shortest, longest, Math.min(Math.max(guess, shortest), longest));
+    const { length, outcome } = missed === undefined ? kept : narrowLengths(kept, missed, attempt);
     const simulation = follow({ ...input, pipeLength: length }, plant, outcome.warm);
     return { exactLength: length, binding: bindingLimit(simulation, limits) ?? outcome.binding, simulation, lengthsTried: trials.tried };
   };
@@ -118,10 +118,15 @@ export function sizeWith(input: SizeLoopInput, plant: Plant): SizedLoop {
   return search();
 }
 
-type Attempt = (length: number) => Tried;
+type Attempt<Warm> = (length: number) => Tried<Warm>;
 
 /** A length that keeps the limits and a shorter one that does not; none that does not where the shortest keeps them. */
-function bracket(attempt: Attempt, shortest: number, longest: number, guess: number): { readonly kept: Kept; readonly missed?: Tried } {
+export function bracketLengths<Warm>(
+  attempt: Attempt<Warm>,
+  shortest: number,
+  longest: number,
+  guess: number,
+): { readonly kept: Kept<Warm>; readonly missed?: Tried<Warm> } {
   let here = attempt(guess);
   // Near the root a length in proportion to the margin lies on its other side.
   if (Math.abs(here.margin) < NEAR) {
@@ -145,12 +150,12 @@ function bracket(attempt: Attempt, shortest: number, longest: number, guess: num
 }
 
 /** Closes in on the limit between a length that keeps it and one that does not. */
-function narrow(upper: Kept, lower: Tried, attempt: Attempt): Kept {
+export function narrowLengths<Warm>(upper: Kept<Warm>, lower: Tried<Warm>, attempt: Attempt<Warm>): Kept<Warm> {
   let kept = upper;
   let missed = lower;
   // Illinois: the end that stays put twice has its weight halved.
   let weights = { kept: kept.margin, missed: missed.margin };
-  let last: Tried | undefined;
+  let last: Tried<Warm> | undefined;
   for (let round = 0; round < MOST_LENGTHS && kept.length > missed.length * (1 + NARROW); round += 1) {
     const straight = (weights.missed - weights.kept) / (weights.missed / kept.length - weights.kept / missed.length);
     // Once an end is at the limit, the other is brought to its side.

@@ -4,11 +4,11 @@ import type { BindingLimit } from './fluid-limits.js';
 import type { WarmStart } from './loop-years.js';
 
 /** A length with the margin to the limits. */
-export interface Tried {
+export interface Tried<Warm = WarmStart> {
   readonly length: PipeLength;
   readonly margin: number;
   /** The limit that binds, and the ground that the loop settled at; absent where the fluid left all bounds. */
-  readonly outcome?: { readonly binding: BindingLimit; readonly warm: WarmStart };
+  readonly outcome?: { readonly binding: BindingLimit; readonly warm: Warm };
 }
 
 /** No step of the year has a load. */
@@ -22,7 +22,7 @@ export const neverRuns = (): InputError =>
   });
 
 /** Not even endless pipe keeps a limit. */
-export function groundBeyond({ outcome }: Tried): InputError {
+export function groundBeyond({ outcome }: Pick<Tried<unknown>, 'outcome'>): InputError {
   if (outcome === undefined) return neverRuns();
   const { limit, reached, limitMargin } = outcome.binding;
   return new InputError({
@@ -35,7 +35,7 @@ export function groundBeyond({ outcome }: Tried): InputError {
 }
 
 /** The longest pipe allowed does not keep a limit. */
-export function tooShort({ outcome, length }: Tried): InputError {
+export function tooShort({ outcome, length }: Tried<unknown>): InputError {
   const how = outcome === undefined ? 'out of all bounds' : `${(-outcome.binding.limitMargin).toFixed(2)} K beyond ${outcome.binding.limit}`;
   return new InputError({
     code: 'unreachable',

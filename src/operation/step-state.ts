@@ -37,9 +37,10 @@ export class StepState {
   protected slope = 0.5;
   /** Film and wall at the mean fluid of the state [m.K/W]. */
   protected film = 0.5;
+  /** Rise of the wall at the end of one step per heat per metre of pipe; of sections together it changes from step to step [m.K/W]. */
+  stepRise: number;
   protected readonly plant: Plant;
   protected readonly perLength: number;
-  protected readonly stepRise: number;
   protected readonly direct: boolean;
 
   /**
