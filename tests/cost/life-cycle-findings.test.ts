@@ -31,7 +31,9 @@ describe('an extra cost that does not come back', () => {
 describe('the name of a way of heating', () => {
   it('stands in what is said of its efficiency', () => {
     const { findings } = fuelUse({ energy: kilowattHours(1000), source: { ...gasBoiler, label: 'old boiler', efficiency: ratio(1.2) } });
-    expect(findings.map((finding) => describeFinding(finding, 'metric'))).toEqual([expect.stringMatching(/^old boiler: an efficiency of 1\.20/u)]);
+    expect(findings.map((finding) => describeFinding(finding, 'metric'))).toEqual([
+      expect.stringMatching(/^The efficiency of “old boiler”, 1\.20 on/u),
+    ]);
   });
 });
 

@@ -80,9 +80,8 @@ export const buildingFindingTexts: FindingTexts<BuildingFindingValues> = {
     `The design heat loss given is ${show('power', stated)}, but the bills make it ${show('power', fitted)}, and with a probability of ${show('fraction', coverage)} between ` +
     `${show('power', fittedLow)} and ${show('power', fittedHigh)}. One of the two is of another house than the other: look at the efficiency assumed, at rooms not heated, at ` +
     `wood or sun beside the meter, and have the heat loss calculated again before the loop is sized by it.`,
-  // One night is little in million Btu; other heat is electric as a rule, which everybody reads in kilowatt hours.
   'setback-reheat-short': ({ capacity, steadyLoad, reheatLoad, unmetEnergy, savedEnergy }, show) =>
     `To be warm again in time after the set-back takes ${show('power', reheatLoad)}, where ${show('power', steadyLoad)} would keep the house warm and the unit makes ` +
-    `${show('power', capacity)}. Other heat would make up ${show('electric energy', unmetEnergy)} each time, to save ${show('electric energy', savedEnergy)}. With a heat pump set back ` +
+    `${show('power', capacity)}. Other heat would make up ${show('energy', unmetEnergy)} each time, to save ${show('energy', savedEnergy)}. With a heat pump set back ` +
     `less, begin the reheat earlier, or do not set back at all.`,
 };

@@ -11,7 +11,7 @@ export const costFindingTexts: FindingTexts<CostFindingValues> = {
   'savings-negative': ({ yearlySaving }, show) =>
     `It costs more to run: ${show('money', -yearlySaving)} more in the first year. An extra cost at the start does not come back from that.`,
   'payback-hides-loss': ({ paybackYears, netSavings, years }, show) =>
-    `The simple payback of ${paybackYears.toFixed(1)} years looks good, and yet ${show('money', -netSavings)} is lost over ${yearsText(years)} once ` +
+    `The simple payback of ${show('ratio', paybackYears)} years looks good, and yet ${show('money', -netSavings)} is lost over ${yearsText(years)} once ` +
     `interest is counted. Go by the net savings.`,
   'residual-dominates': ({ residualPresent, netSavings }, show) =>
     `Of the net savings of ${show('money', netSavings)}, all and more is what is left at the end, worth ${show('money', residualPresent)} today. ` +
@@ -20,10 +20,10 @@ export const costFindingTexts: FindingTexts<CostFindingValues> = {
     `Depending on what energy will cost, net savings lie between ${show('money', worstNetSavings)} and ${show('money', bestNetSavings)}: ` +
     `whether money is saved is open.`,
   'efficiency-basis-converted': ({ label, givenBasis, efficiency, usedEfficiency, lowerOverHigher }, show) =>
-    `${label}: the efficiency of ${show('ratio', efficiency)} counts on the ${givenBasis} heating value, the price on the other. With a ratio of lower to higher of ` +
+    `The efficiency of “${label}”, ${show('ratio', efficiency)}, counts on the ${givenBasis} heating value, the price on the other. With a ratio of lower to higher of ` +
     `${show('ratio', lowerOverHigher)} it is ${show('ratio', usedEfficiency)} on the basis of the price, and was taken so.`,
   'efficiency-above-fuel': ({ label, efficiency }, show) =>
-    `${label}: an efficiency of ${show('ratio', efficiency)} on the higher heating value is more heat than the fuel holds. Boilers do not do that, only a heat pump does; see whether ` +
+    `The efficiency of “${label}”, ${show('ratio', efficiency)} on the higher heating value, is more heat than the fuel holds. Boilers do not do that, only a heat pump does; see whether ` +
     `the figure belongs to the lower heating value.`,
   'prices-old': ({ priceYear, dateYear }) =>
     `Prices are of ${String(priceYear)}, the reckoning of ${String(dateYear)}. Take those of the last bill before deciding.`,

@@ -57,6 +57,6 @@ export const heatPumpFormTexts: FindingTexts<HeatPumpFormValues> = {
   'start-may-flicker': ({ startingCurrent, serviceCurrent, startShare }, show) =>
     `The compressor starts with ${show('electric current', startingCurrent)}, ${show('fraction', startShare)} of the ${show('electric current', serviceCurrent)} service: lights ` +
     `may be seen to dip, the more the weaker the supply. A soft starter or an inverter helps, and the utility may limit starting currents.`,
-  'power-factor-assumed': ({ part, powerFactor }) =>
-    `A power factor of ${powerFactor.toFixed(2)} was assumed for the ${part}. The plate or data sheet has the current itself.`,
+  'power-factor-assumed': ({ part, powerFactor }, show) =>
+    `A power factor of ${show('fraction', powerFactor)} was assumed for the ${part}. The plate or data sheet has the current itself.`,
 };
