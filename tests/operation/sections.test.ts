@@ -168,7 +168,8 @@ describe('any sections', () => {
         expect(unequal).toBeLessThanOrEqual(1e-9);
         // The last step of Newton's way, below 1e-3 K, moves the fluid at the unit and not the heat, which over half of the range is a tenth of that and more.
         expect(offUnit).toBeLessThan(1e-3);
-        expect(offWall).toBeLessThan(1e-4);
+        // The film is read where the fluid was before that step: up to 1e-3 K · 0.002 m.K/(W.K) · 100 W/m off.
+        expect(offWall).toBeLessThan(3e-4);
       }),
       { numRuns: 12 },
     );
