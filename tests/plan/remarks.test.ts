@@ -64,7 +64,13 @@ describe('sources of a plan', () => {
 
 describe('the distance to the house', () => {
   it('is an assumption where none is given', () => {
-    const facts = { peakTimes: { heating: hours(72), cooling: hours(6) }, cools: true, leadLength: pipeMetres(6), fluid: plan.fluid };
+    const facts = {
+      peakTimes: { heating: hours(72), cooling: hours(6) },
+      cools: true,
+      leadLength: pipeMetres(6),
+      fluid: plan.fluid,
+      circulates: true,
+    };
     const codes = (distance?: number): readonly string[] =>
       assumptionsOf({ ...facts, ...(distance === undefined ? {} : { distanceTaken: metres(distance) }) }).map(({ code }) => code);
     expect(codes(0)).toContain('distance-to-house');

@@ -4,13 +4,13 @@ import { entry, paragraph, type Write } from './layout.js';
 type Boundary = ServiceSeason['performance']['boundaries'][number]['boundary'];
 
 const COUNTED: Readonly<Record<Boundary, string>> = {
-  H1: 'the unit alone (H1)',
-  H2: 'unit and circulator (H2)',
+  H1: 'of the unit alone (H1)',
+  H2: 'with the circulator (H2)',
   H3: 'with the auxiliary heater and its heat (H3)',
-  H4: 'with pumps and fans of the house as well (H4)',
-  C1: 'the unit alone (C1)',
-  C2: 'unit and circulator (C2)',
-  C4: 'with pumps and fans of the house as well (C4)',
+  H4: 'with pumps and fans of the house (H4)',
+  C1: 'of the unit alone (C1)',
+  C2: 'with the circulator (C2)',
+  C4: 'with pumps and fans of the house (C4)',
 };
 
 function serviceEntries(label: string, service: ServiceSeason, write: Write): string[] {
@@ -24,7 +24,7 @@ function serviceEntries(label: string, service: ServiceSeason, write: Write): st
     ] as const
   ).flatMap(([taker, used]) => (used === undefined || used === 0 ? [] : `${write('electric energy', used)} for ${taker}`));
   const factors = boundaries.flatMap(({ boundary, performanceFactor }) =>
-    performanceFactor === undefined ? [] : `${write('ratio', performanceFactor)} for ${COUNTED[boundary]}`,
+    performanceFactor === undefined ? [] : `${write('ratio', performanceFactor)} ${COUNTED[boundary]}`,
   );
   const ground = `${write('energy', Math.abs(groundEnergy))} ${mode === 'heating' ? 'from' : 'to'} the ground`;
   return [
