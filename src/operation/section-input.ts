@@ -28,7 +28,7 @@ export type SectionFlows = readonly number[] | ((pipeLengths: readonly PipeLengt
 
 /** What {@link simulateSections} needs: a simulation whose ground, pipe and film are those of each section. */
 export interface SectionsInput extends Omit<SimulationInput, 'ground' | 'response' | 'resistanceAt' | 'pipeLength'> {
-  /** 1 to 50 of them, in parallel on one entering fluid; sections that repeat for ever, or a number of years. */
+  /** 1 to 50 of them, in parallel on one entering fluid. */
   readonly sections: readonly LoopSection[];
   /** How the flow splits over them; by length of pipe, as over equal circuits, when left out. */
   readonly sectionFlows?: SectionFlows;

@@ -114,9 +114,11 @@ export class SectionStep {
       rise += weight * weight * own;
       range += weight * weight * halfRange;
     }
-    for (const [index, { weight, damp, pipeLength, fluid }] of this.#parts.entries()) {
-      film.parts[index] = (length * weight * weight * damp) / pipeLength;
-      film.offsets[index] = fluid - mean;
+    for (let index = 0; index < this.#parts.length; index += 1) {
+      const part = this.#parts[index];
+      if (part === undefined) break;
+      film.parts[index] = (length * part.weight * part.weight * part.damp) / part.pipeLength;
+      film.offsets[index] = part.fluid - mean;
     }
     film.added = length * range;
     step.rest = this.#driving;

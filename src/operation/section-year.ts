@@ -49,6 +49,7 @@ export function runSectionYear(run: SectionRun, course: Course, sectionCourses: 
       return endOfRun === undefined ? sum : sum + (part.weight * heatOf(part) * endOfRun(fraction)) / part.pipeLength;
     }, 0);
   const ofWhole = (share: number): number => pipeLength * colderBy(share, ({ weight }) => weight);
+  const endsRuns = sections.some(({ endOfRun }) => endOfRun !== undefined);
   let manyStates = 0;
   let ran = false;
   let index = first;
@@ -63,7 +64,7 @@ export function runSectionYear(run: SectionRun, course: Course, sectionCourses: 
       if (plant.priority !== undefined) plant.priority.hotLoad = hotLoad;
       if (supplies !== undefined) mix?.turnTo(supplies[index] ?? Number.NaN);
       split.solve(step, !ran);
-      const colder = step.runFraction >= 1 ? 0 : colderBy(step.runFraction, ({ heat }) => heat);
+      const colder = endsRuns && step.runFraction < 1 ? colderBy(step.runFraction, ({ heat }) => heat) : 0;
       course.enteringFluids[index] = step.entering - colder;
       course.leavingFluids[index] = step.leaving - colder;
       course.runShares[index] = step.runFraction * step.stretch;
@@ -72,7 +73,7 @@ export function runSectionYear(run: SectionRun, course: Course, sectionCourses: 
       course.pumpPowers[index] = step.runFraction * step.circulation;
       course.unmetLoads[index] = step.unmet;
       if (step.manyStates || split.apart) manyStates += 1;
-      if (mix !== undefined) followLevels(step, mix, course, index, sections[0]?.endOfRun && ofWhole, pipeLength);
+      if (mix !== undefined) followLevels(step, mix, course, index, endsRuns ? ofWhole : undefined, pipeLength);
       else if (course.fullHeatShares !== course.runShares) course.fullHeatShares[index] = step.runFraction;
     } else {
       split.pause();
