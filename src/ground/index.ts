@@ -68,3 +68,5 @@ export {
 export { surfaceHarmonicShape, type SurfaceHarmonic, type UndisturbedWave } from './surface-harmonics.js';
 export { pipeGround, pipeGroundInputShape, type PipeGround, type PipeGroundInput, type PipeWeight } from './pipe-ground.js';
 export { pipeWalls, pipeWallsInputShape, type PipeWalls, type PipeWallsInput } from './pipe-walls.js';
+export { seasonalFilm, seasonalFilmInputShape, type SeasonalFilm, type SeasonalFilmInput } from './seasonal-film.js';
+export { partlySealed, partlySealedInputShape, type PartlySealed, type PartlySealedInput } from './partly-sealed.js';

@@ -1,6 +1,7 @@
 import { demand, demandCount, InputError } from '../errors/index.js';
 import { annualWaveShape, type AnnualWave, joinedShape } from '../states/index.js';
-import type { DayOfYear, HeatPerPipeLength, Shape, Temperature, Time } from '../units/index.js';
+import type { DayOfYear, HeatPerPipeLength, Shape, Temperature } from '../units/index.js';
+import { foldedRise, foldedSteps } from './folded-steps.js';
 import { groundResponse } from './ground-response.js';
 import { pipeGround } from './pipe-ground.js';
 import { type GroundResponseInput, groundResponseInputShape } from './response.js';
@@ -39,8 +40,6 @@ export interface PipeWalls {
   readonly coldestDay: DayOfYear;
 }
 
-/** Years of which every step is kept apart; heat older than that acts by its mean alone. */
-const YEARS = 5;
 const DAY = 86_400;
 
 /**
@@ -87,17 +86,13 @@ export function pipeWalls({ wave, secondHarmonic, heat, ...input }: PipeWallsInp
     });
   const steps = heat.length;
   const step = wave.period / steps;
-  const mean = heat.reduce((sum, each) => sum + each, 0) / steps;
   const { trenches, pipesPerTrench } = input.layout;
-  const folded = foldedSteps((time) => response.pipeRisesAfter(time).flat(), { steps, step, pipes: trenches * pipesPerTrench });
+  const folded = foldedSteps((time) => response.pipeRisesAfter(time).flat(), { steps, step, walls: trenches * pipesPerTrench });
   const course = (flat: number): Float64Array => {
-    const { increments, last } = folded[flat] ?? { increments: new Float64Array(), last: NaN };
-    const rest = mean * ((steady[flat] ?? NaN) - last);
-    const undisturbed = ground.pipes[flat % pipesPerTrench];
+    const [undisturbed, rises] = [ground.pipes[flat % pipesPerTrench], folded[flat]];
     return Float64Array.from(heat, (_, end) => {
-      let wall = rest + (undisturbed?.temperatureOn((1 + ((end + 1) * step) / DAY) as DayOfYear) ?? NaN);
-      for (let back = 0; back < steps; back += 1) wall += (increments[back] ?? NaN) * (heat[(end - back + steps) % steps] ?? NaN);
-      return wall;
+      const rest = undisturbed?.temperatureOn((1 + ((end + 1) * step) / DAY) as DayOfYear) ?? NaN;
+      return rest + (rises === undefined ? NaN : foldedRise(rises, heat, end, steady[flat] ?? NaN));
     });
   };
   const flat = Array.from({ length: trenches * pipesPerTrench }, (_, index) => course(index));
@@ -112,19 +107,4 @@ export function pipeWalls({ wave, secondHarmonic, heat, ...input }: PipeWallsInp
     coldestPipe: coldest % pipesPerTrench,
     coldestDay: (1 + ((1 + (flat[coldest]?.indexOf(coldestWall) ?? NaN)) * step) / DAY) as DayOfYear,
   };
-}
-
-/** What heat of one step adds so many steps later, the same step of all years before counted in, and how far a rise has come by then; for each pipe. */
-function foldedSteps(
-  risesAfter: (time: Time) => readonly number[],
-  { steps, step, pipes }: { readonly steps: number; readonly step: number; readonly pipes: number },
-): readonly { readonly increments: Float64Array; readonly last: number }[] {
-  const increments = Array.from({ length: pipes }, () => new Float64Array(steps));
-  let before: readonly number[] = Array.from({ length: pipes }, () => 0);
-  for (let index = 0; index < YEARS * steps; index += 1) {
-    const rises = risesAfter(((index + 1) * step) as Time);
-    for (const [pipe, row] of increments.entries()) row[index % steps] = (row[index % steps] ?? 0) + (rises[pipe] ?? NaN) - (before[pipe] ?? NaN);
-    before = rises;
-  }
-  return increments.map((row, pipe) => ({ increments: row, last: before[pipe] ?? NaN }));
 }

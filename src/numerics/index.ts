@@ -1,4 +1,4 @@
-export { type Complex, over, times } from './complex.js';
+export { type Complex, over, root, times } from './complex.js';
 export { complementaryError } from './complementary-error.js';
 export { cylinderSource, cylinderWall } from './cylinder-source.js';
 export { ellipticE } from './elliptic-integral.js';
