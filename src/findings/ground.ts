@@ -18,6 +18,13 @@ export interface GroundFindingValues {
     /** Steady rise of all trenches over that of one trench alone [1]. */
     readonly risesBy: Ratio;
   };
+  /** A film insulates so well that soil of its resistance is no longer thin against the depth of the pipes, and understates it. */
+  'film-as-added-depth': {
+    /** Soil that the film was taken for, conductivity over coefficient [m]. */
+    readonly addedDepth: Length;
+    /** Depth of the shallowest pipe [m]. */
+    readonly depth: Length;
+  };
   /** The pipe that leads from one ring of a coil to the next is a noticeable share of it, and the response counts circles alone. */
   'pipe-between-rings-left-out': {
     /** How far one ring is from the next [m]. */
@@ -33,5 +40,6 @@ export interface GroundFindingValues {
 export const groundFindingShapes: { readonly [C in keyof GroundFindingValues]: Shape<GroundFindingValues[C]> } = {
   'pipes-near-for-line-sources': { distance: 'length', holdsFrom: 'length' },
   'trenches-warm-each-other': { trenchSpacing: 'length', trenches: 'count', risesBy: 'ratio' },
+  'film-as-added-depth': { addedDepth: 'length', depth: 'length' },
   'pipe-between-rings-left-out': { pitch: 'length', pipePerTurn: 'pipe length', countedPerTurn: 'pipe length' },
 };

@@ -39,7 +39,7 @@ export function responseOfPipes({ layout, soil }: GroundResponseInput, pipes: Gr
     steadyTrenchRise: steadyRise === undefined ? undefined : trenchOf(steadyRise),
     pipeRisesAfter: (time) => risesOf(kernelAfter(time)),
     steadyPipeRises: sealed ? undefined : risesOf(steady),
-    findings: groundFindings(layout, radius, sealed ? 1 : steadyMean / meanRise(groupPairs({ ...places, trenches: 1 }), steady)),
+    findings: groundFindings(layout, radius, sealed ? 1 : steadyMean / meanRise(groupPairs({ ...places, trenches: 1 }), steady), places.addedDepth),
     sources: ['ingersoll1954', 'carslawJaeger1959', 'buriedPipeElements'],
   };
 }

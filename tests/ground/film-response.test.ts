@@ -99,6 +99,14 @@ describe('ground response below a film', () => {
       );
     };
     expect(1 - short(0.3)).toBeCloseTo(0.068, 2);
+    expect(1 - short(2.5)).toBeLessThan(0.005);
+    const codes = (coefficient: number): readonly string[] => {
+      const { coefficient: film, ...bare } = inputOf(stacked, coefficient);
+      return groundResponse({ ...bare, surface: { type: 'film', coefficient: film } }).findings.map(({ code }) => code);
+    };
+    // Half the depth of the upper pipe is added at 2.5 W/(m2.K).
+    expect([codes(2.4).includes('film-as-added-depth'), codes(2.6).includes('film-as-added-depth')]).toEqual([true, false]);
+    expect(filmResponse(inputOf(stacked, 0.3)).findings.map(({ code }) => code)).not.toContain('film-as-added-depth');
     expect(1 - short(5)).toBeLessThan(0.001);
   });
 
