@@ -11,7 +11,7 @@ export interface FieldEvidence {
   /** Performance factor, the typical or the median one [1]. */
   readonly performanceFactor: Ratio;
   /** Standard deviation or error given with it [1]. */
-  readonly deviation?: Ratio;
+  readonly factorDeviation?: Ratio;
   /** Where it is from. */
   readonly source: ReferenceKey;
 }
@@ -34,6 +34,6 @@ export const FIELD_EVIDENCE: readonly FieldEvidence[] = /* @__PURE__ */ ROWS.map
   where,
   ...(boundary === undefined ? {} : { boundary }),
   performanceFactor: factor as Ratio,
-  ...(deviation === undefined ? {} : { deviation: deviation as Ratio }),
+  ...(deviation === undefined ? {} : { factorDeviation: deviation as Ratio }),
   source,
 }));

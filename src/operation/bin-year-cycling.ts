@@ -10,11 +10,13 @@ import type { Fraction, Ratio, RunFraction, Shape } from '../units/index.js';
  */
 export type PartLoadForm =
   | {
+      /** After AHRI 210/240. */
       readonly form: 'degradation';
       /** Share of its COP that the unit loses towards no load, 0 to 0.5; 0.10 to 0.15 is common on a ground loop [1]. */
       readonly degradation: Fraction;
     }
   | {
+      /** After EN 14825. */
       readonly form: 'load share';
       /** Share of the full electric input that goes with the load, 0.5 to 1 [1]. */
       readonly loadShare: Fraction;

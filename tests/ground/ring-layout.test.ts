@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  exponentialRingResponse,
   flatOverlappedCoil,
   type OverlappedCoilSection,
   overlappedCoilSectionShape,
@@ -56,6 +57,9 @@ describe('pipe laid in rings', () => {
       },
     ];
     refuses(numbersOf, ringResponseInputShape, example, { more });
+    const exact = { ...example, selfTerm: 'cylinder' } as const;
+    refuses(exponentialRingResponse, ringResponseInputShape, exact, { more: more.map((each) => ({ ...each, selfTerm: 'cylinder' })) });
+    expect(() => exponentialRingResponse(example)).toThrow(/selfTerm/u);
   });
 
   it.each([Number.NaN, -1, Infinity, 1e13, '3600'])('refuses %s as a time', (time) => {

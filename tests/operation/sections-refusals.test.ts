@@ -1,7 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../src/errors/index.js';
-import { type FluidStore, fluidStoreShape, simulateSections, type SectionsInput } from '../../src/operation/index.js';
 import {
+  type FluidStore,
+  fluidStoreShape,
+  simulateSections,
+  type SectionsInput,
+  sizeSections,
+  type SizeSectionsInput,
+} from '../../src/operation/index.js';
+import {
+  celsius,
   diameterMillimetres,
   hours,
   joulesPerCubicMetreKelvin,
@@ -70,8 +78,27 @@ describe('sections', () => {
       ['duty.loads.0', {}, { duty: { from: 'ground', loads: [Number.NaN, ...ground.slice(1)] } }],
       ['years', { response: { terms: section.response.terms } }, { years: undefined }],
     ];
-    for (const [argument, own, more] of cases) expect(refused(() => simulateSections(input(own, more)))).toBe(argument);
+    const limits = { lowestEntering: celsius(-5) };
+    for (const [argument, own, more] of cases) {
+      expect(refused(() => simulateSections(input(own, more)))).toBe(argument);
+      expect(refused(() => sizeSections({ ...input(own, more), limits }))).toBe(argument);
+    }
     expect(refused(() => simulateSections(input()))).toBeUndefined();
+    expect(refused(() => sizeSections({ ...input(), limits }))).toBeUndefined();
+  });
+
+  it('are not sized by bad limits, bounds of length or places', () => {
+    const shape: Shape<Pick<SizeSectionsInput, 'limits' | 'sizedSections' | 'shortest' | 'longest'>> = {
+      limits: { lowestEntering: { optional: 'temperature' }, highestEntering: { optional: 'temperature' } },
+      sizedSections: { optional: { list: 'count' } },
+      shortest: { optional: 'pipe length' },
+      longest: { optional: 'pipe length' },
+    };
+    const bounds = { sizedSections: [1], shortest: pipeMetres(2), longest: pipeMetres(5000) };
+    refuses((asked) => sizeSections({ ...input(), ...asked }), shape, {
+      ...bounds,
+      limits: { lowestEntering: celsius(-5), highestEntering: celsius(35) },
+    });
   });
 
   it('far too short for their load are said to be so', () => {
