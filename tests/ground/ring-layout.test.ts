@@ -57,7 +57,7 @@ describe('pipe laid in rings', () => {
       },
     ];
     refuses(numbersOf, ringResponseInputShape, example, { more });
-    const exact = { ...example, selfTerm: 'cylinder' } as const;
+    const exact: RingResponseInput = { ...example, selfTerm: 'cylinder' };
     refuses(exponentialRingResponse, ringResponseInputShape, exact, { more: more.map((each) => ({ ...each, selfTerm: 'cylinder' })) });
     expect(() => exponentialRingResponse(example)).toThrow(/selfTerm/u);
   });

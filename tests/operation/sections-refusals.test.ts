@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { InputError } from '../../src/errors/index.js';
 import {
+  fluidLimitsShape,
   type FluidStore,
   fluidStoreShape,
   simulateSections,
@@ -88,17 +89,16 @@ describe('sections', () => {
   });
 
   it('are not sized by bad limits, bounds of length or places', () => {
-    const shape: Shape<Pick<SizeSectionsInput, 'limits' | 'sizedSections' | 'shortest' | 'longest'>> = {
-      limits: { lowestEntering: { optional: 'temperature' }, highestEntering: { optional: 'temperature' } },
+    type Asked = Pick<SizeSectionsInput, 'limits' | 'sizedSections' | 'shortest' | 'longest'>;
+    const shape: Shape<Asked> = {
+      limits: fluidLimitsShape,
       sizedSections: { optional: { list: 'count' } },
       shortest: { optional: 'pipe length' },
       longest: { optional: 'pipe length' },
     };
-    const bounds = { sizedSections: [1], shortest: pipeMetres(2), longest: pipeMetres(5000) };
-    refuses((asked) => sizeSections({ ...input(), ...asked }), shape, {
-      ...bounds,
-      limits: { lowestEntering: celsius(-5), highestEntering: celsius(35) },
-    });
+    const limits = { lowestEntering: celsius(-5), lowestLeaving: celsius(-8), highestEntering: celsius(35) };
+    const asked: Asked = { limits, sizedSections: [1], shortest: pipeMetres(2), longest: pipeMetres(5000) };
+    refuses((each) => sizeSections({ ...input(), ...each }), shape, asked);
   });
 
   it('far too short for their load are said to be so', () => {
