@@ -82,7 +82,8 @@ export function addedByFill({ sections, trenchWidth, trenchDepth }: Kind, therma
   const added = sections.map((pipes) => {
     const outermost = Math.max(...pipes.map(({ x }) => Math.abs(x)));
     const width = metres(Math.max(trenchWidth, 2 * outermost + trenchWidth / pipes.length));
-    return effectiveConductivity({ layers, pipes, outsideDiameter: pipe.outsideDiameter, fill: { width, depth: trenchDepth, thermal } }).addedResistance;
+    return effectiveConductivity({ layers, pipes, outsideDiameter: pipe.outsideDiameter, fill: { width, depth: trenchDepth, thermal } })
+      .addedResistance;
   });
   return pipeMetreKelvinPerWatt(mean(added));
 }
@@ -137,24 +138,34 @@ export function topologyOf(kind: Kind, circuits: number): Topology {
   };
 }
 
-/** The fewest coils that keep the limits without ice, when the fill has settled. */
-export function sized(kind: Kind): { readonly coils: number; readonly needed: PipeLength; readonly topology: Topology } {
+/** So many coils, and the pipe that their topology needs to keep the limits without ice, when the fill has settled. */
+interface Sized {
+  readonly coils: number;
+  readonly needed: PipeLength;
+  readonly topology: Topology;
+}
+
+/** The pipe that a layout of so many coils, their trenches and their flow needs. */
+export function sizedWith(kind: Kind, coils: number): Sized {
   const { bought, counted } = kind.perTrench;
-  const added = addedByFill(kind, fills.settled);
-  for (let coils = 3; ; ) {
-    const topology = topologyOf(kind, coils);
-    const { exactLength } = sizeLoop({ ...topology.withFill(added), limits, guess: pipeMetres(coils * COIL) });
-    const needed = pipeMetres((exactLength * bought) / counted);
-    const asked = Math.ceil(needed / COIL);
-    if (asked <= coils) return { coils, needed, topology };
-    coils = asked;
-  }
+  const topology = topologyOf(kind, coils);
+  const { exactLength } = sizeLoop({ ...topology.withFill(addedByFill(kind, fills.settled)), limits, guess: pipeMetres(coils * COIL) });
+  return { coils, needed: pipeMetres((exactLength * bought) / counted), topology };
+}
+
+/** The fewest coils that are enough: up to the first number that is, and down as long as one less is, too. */
+function fewestCoils(kind: Kind): Sized {
+  const enough = ({ coils, needed }: Sized): boolean => needed <= coils * COIL;
+  let found = sizedWith(kind, 3);
+  while (!enough(found)) found = sizedWith(kind, Math.ceil(found.needed / COIL));
+  for (let less = found; enough(less) && less.coils > 1; less = sizedWith(kind, less.coils - 1)) found = less;
+  return found;
 }
 
 /** A layout with what it takes and gives for the house. */
 export function compared(kind: Kind): Compared {
   const { bought, counted } = kind.perTrench;
-  const { coils, needed, topology } = sized(kind);
+  const { coils, needed, topology } = fewestCoils(kind);
   const { laid, trenches, trenchLength, circuitEnds, withFill } = topology;
   const pipeLength = pipeMetres((coils * COIL * counted) / bought);
   const fill = { firstWinter: addedByFill(kind, fills.firstWinter), settled: addedByFill(kind, fills.settled) };
@@ -183,9 +194,7 @@ export function compared(kind: Kind): Compared {
 function makingsOf(kind: Kind, laid: Laid, circuitEnds: PipeResistance, film: PipeResistance, fill: Makings['fill']): Makings {
   const depths = kind.sections.flat().map(({ depth }) => depth);
   const alone = mean(
-    depths.map((depth) =>
-      exponentialResponse({ layout: onePipe({ depth, trenches: 1, trenchSpacing: metres(4) }), pipe, soil }).riseAfter(SEASON),
-    ),
+    depths.map((depth) => exponentialResponse({ layout: onePipe({ depth, trenches: 1, trenchSpacing: metres(4) }), pipe, soil }).riseAfter(SEASON)),
   );
   const { loop } = groundOf(kind);
   const rise = laid.response.riseAfter(SEASON);

@@ -51,7 +51,7 @@ export interface Kind {
   readonly trenchDepth: Length;
   readonly trenchSpacing: Length;
   readonly longestTrench: Length;
-  /** Tightest bend of the pipe: half the way from one pipe to the next where it turns, or the radius of the rings. */
+  /** Bend of the pipe: half the way from a pipe to the furthest in its trench, as wide as a turn comes there, or the radius of the rings. */
   readonly bendRadius: Length;
   readonly laid: (groups: number, trenchLength: Length) => Laid;
 }
@@ -82,7 +82,7 @@ function straight(name: string, layoutOf: (trenches: number) => Layout, own: { r
     sections: [pipes],
     perTrench: { bought: pipesPerTrench, counted: pipesPerTrench },
     trenchWidth: metres(width),
-    bendRadius: metres(Math.min(TRENCH_SPACING, ...across) / 2),
+    bendRadius: metres((across.length === 0 ? TRENCH_SPACING : Math.max(...across)) / 2),
     laid: (trenches) => {
       const layout = layoutOf(trenches);
       const sealed = groundResponse({ layout, pipe, soil, surface: SEALED });

@@ -20,7 +20,9 @@ const LAST_WINTER_DAY = 59;
 
 /** Share of December to February that the unit runs at its limit: a season of heat is so much smaller than that of an hour. */
 const winter = Array.from(duty.loads).filter((_, hour) => hour >= 24 * FIRST_WINTER_DAY || hour < 24 * LAST_WINTER_DAY);
-export const runFraction = ratio(winter.reduce((sum, load) => sum + Math.min(Math.max(load, 0), atLimit.capacity), 0) / winter.length / atLimit.capacity);
+export const runFraction = ratio(
+  winter.reduce((sum, load) => sum + Math.min(Math.max(load, 0), atLimit.capacity), 0) / winter.length / atLimit.capacity,
+);
 /** The mean of fluid entering and leaving at the limit. */
 export const meanFluid = celsius(atLimit.enteringFluid - atLimit.groundHeat / (2 * heatCapacityRate));
 

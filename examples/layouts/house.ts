@@ -6,7 +6,7 @@ import { antifreezeForProtection, fluidProperties, protectionTemperature } from 
 import { readHeatPump } from 'loamloop/heat-pump';
 import type { FluidLimits, IceSoil, SimulatedDuty } from 'loamloop/operation';
 import { minimumBendRadius, pipeDimensions, pipeResistance } from 'loamloop/pipe';
-import { loosenedFill, soilThermalProperties } from 'loamloop/soil';
+import { frozenSoil, johansenConductivity, loosenedFill, soilThermalProperties } from 'loamloop/soil';
 import type { SoilThermal } from 'loamloop/states';
 import {
   celsius,
@@ -14,12 +14,12 @@ import {
   type Flow,
   grams,
   hours,
-  kelvinDifference,
   kilogramsPerCubicMetre,
   type PipeResistance,
+  ratio,
   type Temperature,
   type Time,
-  volumetricFraction,
+  squareMetresPerSecond,
   wattsPerKelvin,
 } from 'loamloop/units';
 
@@ -54,14 +54,30 @@ const { firstWinter, settled } = loosenedFill({
   thermalAt: (dryDensity) => sampleAt(kilogramsPerCubicMetre.of(dryDensity)).thermal,
 });
 export const fills = { firstWinter: firstWinter.thermal, settled: settled.thermal };
-const { frozen, latentHeat, phases } = native;
-if (frozen === undefined || latentHeat === undefined || phases === undefined) throw new Error('a sample has its water weighed');
+const { phases, quartzFraction } = native;
+if (phases === undefined || quartzFraction === undefined) throw new Error('a sample has its phases');
+/** Clay keeps part of its water liquid on the faces of its grains: as much surface as a clay loam has, in m²/g. */
+const freezing = { type: 'surfaces', totalMoisture: phases.moisture, specificSurface: ratio(50), frozenAt: celsius(-4) } as const;
+const { unfrozenWater, latentHeat, heatCapacity } = frozenSoil({
+  dryDensity: phases.dryDensity,
+  moisture: { basis: 'dry', value: phases.moisture },
+  specificSurface: freezing.specificSurface,
+  temperature: freezing.frozenAt,
+});
+const { conductivity } = johansenConductivity({
+  dryDensity: phases.dryDensity,
+  saturation: phases.saturation,
+  quartzFraction,
+  grain: 'fine',
+  frozen: true,
+  unfrozenWater,
+});
 export const iceSoil: IceSoil = {
   thawed: soil,
-  frozen,
+  frozen: { conductivity, heatCapacity, diffusivity: squareMetresPerSecond(conductivity / heatCapacity) },
   latentHeat,
-  waterByVolume: volumetricFraction(phases.volumetricWater),
-  freezing: { type: 'range', range: kelvinDifference(0.5) },
+  waterByVolume: phases.volumetricWater,
+  freezing,
 };
 
 const { wave: surfaceWave } = groundWave(job.climate);

@@ -4,7 +4,7 @@ import { show, type UnitSystem } from 'loamloop/report';
 import { COIL, type Compared, compared } from './compared.js';
 import { DEEP, kinds } from './every-layout.js';
 import { limits, name } from './house.js';
-import { reasons } from './reasons.js';
+import { inShort, reasons } from './reasons.js';
 import { costTable, reasonTable } from './tables.js';
 
 /** Every layout, least pipe first. */
@@ -33,6 +33,8 @@ export function comparisonPage(rows: readonly Compared[], system: UnitSystem): r
     `${write('length', DEEP)}, so what differs is what lies in them. Temperatures are the coldest that enters the unit; what whole coils leave to spare shows as warmth.`,
     '',
     ...costTable(rows, system),
+    '',
+    ...list(inShort(rows, system)),
     '',
     'Why: the ground at its coldest without the loop; the fall of the wall in a season beside that of one pipe alone, and below a sealed surface; what settled',
     'fill adds [m·K/W]; then resistance and ground beside the first row, both together, and what the hours gave',

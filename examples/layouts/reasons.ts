@@ -4,7 +4,7 @@ import type { Flow } from 'loamloop/units';
 import type { Compared } from './compared.js';
 import { explained, runFraction } from './explained.js';
 import { fills, leastBendRadius, pipe, soil, sourceFlow } from './house.js';
-import { title } from './tables.js';
+import { earthOf, title } from './tables.js';
 
 /** The row with the most of something; with the least of it for its negative. */
 export const most = (rows: readonly Compared[], of: (row: Compared) => number): Compared =>
@@ -16,8 +16,23 @@ export function concordance(rows: readonly Compared[], of: (row: Compared) => nu
   return { alike: pairs.filter((each) => each > 0).length, pairs: pairs.filter((each) => each !== 0).length };
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(0)} %`;
+const percent = (share: number): string => `${(100 * share).toFixed(Math.abs(share) < 0.01 ? 1 : 0)} %`;
 const moreOrLess = (factor: number): string => (factor >= 1 ? `${percent(factor - 1)} more` : `${percent(1 - factor)} less`);
+
+/** What each of the tables' columns is best for. */
+export function inShort(rows: readonly Compared[], system: UnitSystem): readonly string[] {
+  const write = show(system);
+  const name = ({ kind }: Compared): string => title(system, kind);
+  const least = (of: (row: Compared) => number): Compared => most(rows, (row) => -of(row));
+  const [pipeRow, trenchRow] = [least(({ needed }) => needed), least(({ trench }) => trench)];
+  const [landRow, earthRow] = [least(({ land }) => land), least(({ earth }) => earth)];
+  return [
+    `Least pipe: ${name(pipeRow)}, ${write('pipe length', pipeRow.needed)} in ${write('trench length', pipeRow.trench)} of trench on ${write('area', pipeRow.land)}.`,
+    `Least trench: ${name(trenchRow)}, ${write('trench length', trenchRow.trench)} for ${write('pipe length', trenchRow.needed)} of pipe.`,
+    `Least land: ${name(landRow)}, ${write('area', landRow.land)}, with ${earthOf(system, landRow.earth)} of earth to move.`,
+    `Least earth: ${name(earthRow)}, ${earthOf(system, earthRow.earth)} in a narrow cut, with ${write('pipe length', earthRow.needed)} of pipe.`,
+  ];
+}
 
 /** One sentence or two for every cause. */
 export function reasons(rows: readonly Compared[], system: UnitSystem): readonly string[] {

@@ -1,15 +1,16 @@
 // The comparison as tables, in the units of the reader.
 import { show, type UnitSystem } from 'loamloop/report';
 import { cubicMetres, cubicYards, type Volume } from 'loamloop/units';
-import { COIL, type Compared } from './compared.js';
+import type { Compared } from './compared.js';
 import type { Kind } from './every-layout.js';
 import { explained } from './explained.js';
 
 export const title = (system: UnitSystem, { name, pitch }: Kind): string =>
   pitch === undefined ? name : `${name}, ${show(system)('length', pitch)} pitch`;
 
-const line = (first: string, cells: readonly string[], width: number): string => `  ${first.padEnd(26)}${cells.map((cell) => cell.padStart(width)).join('')}`;
-const earthOf = (system: UnitSystem, volume: Volume): string =>
+const line = (first: string, cells: readonly string[], width: number): string =>
+  `  ${first.padEnd(26)}${cells.map((cell) => cell.padStart(width)).join('')}`;
+export const earthOf = (system: UnitSystem, volume: Volume): string =>
   system === 'us' ? `${cubicYards.of(volume).toFixed(0)} yd³` : `${cubicMetres.of(volume).toFixed(0)} m³`;
 
 /** What each layout takes, and how cold its fluid gets; least pipe first. */
@@ -17,13 +18,13 @@ export function costTable(rows: readonly Compared[], system: UnitSystem): readon
   const write = show(system);
   return [
     line('', ['', '', '', '', '', 'settled', 'settled', '1st winter', '1st winter'], 11),
-    line('', ['needs', `coils`, 'trench', 'land', 'earth', 'no ice', 'with ice', 'no ice', 'with ice'], 11),
+    line('', ['needs', 'coils', 'trench', 'land', 'earth', 'no ice', 'with ice', 'no ice', 'with ice'], 11),
     ...rows.map((row) =>
       line(
         title(system, row.kind),
         [
           write('pipe length', row.needed),
-          `${String(row.coils)} × ${COIL.toFixed(0)}`,
+          String(row.coils),
           write('trench length', row.trench),
           write('area', row.land),
           earthOf(system, row.earth),
