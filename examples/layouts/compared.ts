@@ -145,30 +145,30 @@ interface Sized {
   readonly topology: Topology;
 }
 
-/** The pipe that a layout of so many coils, their trenches and their flow needs. */
-export function sizedWith(kind: Kind, coils: number): Sized {
+/** The pipe that a layout of so many coils, their trenches and their flow needs, behind what a fill adds. */
+export function sizedWith(kind: Kind, coils: number, added: PipeResistance): Sized {
   const { bought, counted } = kind.perTrench;
   const topology = topologyOf(kind, coils);
-  const { exactLength } = sizeLoop({ ...topology.withFill(addedByFill(kind, fills.settled)), limits, guess: pipeMetres(coils * COIL) });
+  const { exactLength } = sizeLoop({ ...topology.withFill(added), limits, guess: pipeMetres(coils * COIL) });
   return { coils, needed: pipeMetres((exactLength * bought) / counted), topology };
 }
 
 /** The fewest coils that are enough: up to the first number that is, and down as long as one less is, too. */
-function fewestCoils(kind: Kind): Sized {
+function fewestCoils(kind: Kind, added: PipeResistance): Sized {
   const enough = ({ coils, needed }: Sized): boolean => needed <= coils * COIL;
-  let found = sizedWith(kind, 3);
-  while (!enough(found)) found = sizedWith(kind, Math.ceil(found.needed / COIL));
-  for (let less = found; enough(less) && less.coils > 1; less = sizedWith(kind, less.coils - 1)) found = less;
+  let found = sizedWith(kind, 3, added);
+  while (!enough(found)) found = sizedWith(kind, Math.ceil(found.needed / COIL), added);
+  for (let less = found; enough(less) && less.coils > 1; less = sizedWith(kind, less.coils - 1, added)) found = less;
   return found;
 }
 
 /** A layout with what it takes and gives for the house. */
 export function compared(kind: Kind): Compared {
   const { bought, counted } = kind.perTrench;
-  const { coils, needed, topology } = fewestCoils(kind);
+  const fill = { firstWinter: addedByFill(kind, fills.firstWinter), settled: addedByFill(kind, fills.settled) };
+  const { coils, needed, topology } = fewestCoils(kind, fill.settled);
   const { laid, trenches, trenchLength, circuitEnds, withFill } = topology;
   const pipeLength = pipeMetres((coils * COIL * counted) / bought);
-  const fill = { firstWinter: addedByFill(kind, fills.firstWinter), settled: addedByFill(kind, fills.settled) };
   const later = simulateWithIce({ ...withFill(fill.settled), pipeLength });
   const first = simulateWithIce({ ...withFill(fill.firstWinter), pipeLength, years: 1 });
   const winter = (year: 'yearOne' | 'lastYear', { withoutIce, withIce }: typeof later): Winter => ({

@@ -72,7 +72,7 @@ const SEALED: GroundSurface = { type: 'adiabatic' };
 const shared = { trenchDepth: metres(DEEP + UNDER), trenchSpacing: TRENCH_SPACING, longestTrench: LONGEST };
 
 /** Straight pipes in equal trenches. */
-function straight(name: string, layoutOf: (trenches: number) => Layout, own: { readonly width: number } & Partial<Kind>, back = false): Kind {
+export function straight(name: string, layoutOf: (trenches: number) => Layout, own: { readonly width: number } & Partial<Kind>, back = false): Kind {
   const { pipes, pipesPerTrench } = layoutOf(1);
   const { width, ...rest } = own;
   const across = pipes.flatMap((one, index) => pipes.slice(index + 1).map((other) => Math.hypot(one.x - other.x, one.depth - other.depth)));
