@@ -80,7 +80,8 @@ describe('the order of layouts has its reasons', () => {
       upright: fc.boolean(),
       ringDiameter: fc.double({ min: 0.6, max: 1.2, noNaN: true }),
       pitch: fc.double({ min: 0.2, max: 1, noNaN: true }),
-      wider: fc.double({ min: 1.1, max: 3, noNaN: true }),
+      // Rings that just touch lie along one another and cost up to 2 % of trench: over less than half the pitch that hides what pitch does.
+      wider: fc.double({ min: 1.5, max: 3, noNaN: true }),
       trenches: fc.integer({ min: 1, max: 3 }),
     });
     fc.assert(
