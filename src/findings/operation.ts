@@ -33,6 +33,13 @@ export interface OperationFindingValues {
   'section-lags': { readonly section: number; readonly heatingPart: Ratio; readonly pipeShare: Fraction };
   /** One section changes the wall of another through the ground by more than may be left out. */
   'section-neighbour': { readonly change: TemperatureDifference; readonly day: DayOfYear };
+  /** In the first winter, with loosened fill, the fluid goes beyond a limit that it keeps once the fill has settled. */
+  'first-winter-beyond-limit': {
+    readonly limit: 'lowestEntering' | 'lowestLeaving' | 'highestEntering';
+    readonly reached: Temperature;
+    readonly day: DayOfYear;
+    readonly limitMargin: TemperatureDifference;
+  };
 }
 
 /** Shapes of {@link OperationFindingValues}. */
@@ -47,4 +54,10 @@ export const operationFindingShapes: { readonly [C in keyof OperationFindingValu
   'ice-near-structure': { structureClearance: 'length' },
   'section-lags': { section: 'count', heatingPart: 'ratio', pipeShare: 'fraction' },
   'section-neighbour': { change: 'temperature difference', day: 'day of year' },
+  'first-winter-beyond-limit': {
+    limit: ['lowestEntering', 'lowestLeaving', 'highestEntering'],
+    reached: 'temperature',
+    day: 'day of year',
+    limitMargin: 'temperature difference',
+  },
 };

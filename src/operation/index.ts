@@ -104,3 +104,4 @@ export {
 export { sizeSections, type SizedSections, type SizeSectionsInput } from './sections-size.js';
 export { neighbourChange, type NeighbourChange, type NeighbourInput } from './section-neighbour.js';
 export { type FluidStore, fluidStoreShape } from './fluid-store.js';
+export { followSettling, type Settling, type SettlingInput, type SettlingState } from './follow-settling.js';

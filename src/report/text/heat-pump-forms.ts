@@ -1,12 +1,6 @@
 import type { HeatPumpFormValues } from '../../findings/heat-pump-forms.js';
 import type { FindingTexts } from './finding-texts.js';
-
-/** Limits of the fluid, in words. */
-const LIMIT_WORDS = {
-  lowestEntering: 'lowest entering fluid temperature',
-  lowestLeaving: 'lowest leaving fluid temperature',
-  highestEntering: 'highest entering fluid temperature',
-} as const;
+import { LIMIT_WORDS } from './limit-words.js';
 
 /** Texts of the findings about fitted and corrected rating points, limits and electric service. */
 export const heatPumpFormTexts: FindingTexts<HeatPumpFormValues> = {

@@ -1,5 +1,6 @@
 import type { OperationFindingValues } from '../../findings/operation.js';
 import type { FindingTexts } from './finding-texts.js';
+import { LIMIT_WORDS } from './limit-words.js';
 
 /** Texts of the findings of the operation room. */
 export const operationFindingTexts: FindingTexts<OperationFindingValues> = {
@@ -36,4 +37,8 @@ export const operationFindingTexts: FindingTexts<OperationFindingValues> = {
   'section-neighbour': ({ change, day }, show) =>
     `The section beside it changes the wall of this one by ${show('temperature difference', change)} about day ${show('day of year', day)}, which sections in ` +
     `parallel leave out. Lay them further apart, compute both as one layout, or move the limit of the fluid by as much.`,
+  'first-winter-beyond-limit': ({ limit, reached, day, limitMargin }, show) =>
+    `In the first year, while the fill is loose, the fluid reaches ${show('temperature', reached)} about day ${show('day of year', day)}, ` +
+    `${show('temperature difference', -limitMargin)} beyond the ${LIMIT_WORDS[limit]}; once the fill has settled it keeps it. Work the fill in by lifts and wet it, ` +
+    `expect more auxiliary heat in the first year, or lay the pipe that the first winter asks for.`,
 };

@@ -1,0 +1,6 @@
+/** Limits of the fluid, in words. */
+export const LIMIT_WORDS: Readonly<Record<'lowestEntering' | 'lowestLeaving' | 'highestEntering', string>> = {
+  lowestEntering: 'lowest entering fluid temperature',
+  lowestLeaving: 'lowest leaving fluid temperature',
+  highestEntering: 'highest entering fluid temperature',
+};
