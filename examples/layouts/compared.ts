@@ -1,6 +1,6 @@
 // One house on a layout: sized to its limits, laid in whole coils, and followed without ice and with it, in its first winter and when the fill has settled.
 import { customLayout, exponentialResponse, onePipe, pipeGround } from 'loamloop/ground';
-import { circuitResistance, type IceSimulationInput, simulateWithIce, sizeLoop } from 'loamloop/operation';
+import { circuitResistance, type FluidExtremes, followSettling, type IceSimulationInput, simulateWithIce, sizeLoop } from 'loamloop/operation';
 import { effectiveConductivity } from 'loamloop/soil';
 import type { SoilThermal } from 'loamloop/states';
 import {
@@ -61,6 +61,8 @@ export interface Compared {
   readonly kind: Kind;
   /** The pipe that just keeps the limits with settled fill and without ice. */
   readonly needed: PipeLength;
+  /** The pipe that would keep them in the first winter, too. */
+  readonly neededLoose: PipeLength;
   readonly coils: number;
   readonly pipe: PipeLength;
   readonly trenches: number;
@@ -169,12 +171,11 @@ export function compared(kind: Kind): Compared {
   const { coils, needed, topology } = fewestCoils(kind, fill.settled);
   const { laid, trenches, trenchLength, circuitEnds, withFill } = topology;
   const pipeLength = pipeMetres((coils * COIL * counted) / bought);
+  const { freezingGround: _, ...native } = withFill(pipeMetreKelvinPerWatt(0));
+  const settling = followSettling({ ...native, pipeLength, limits, firstWinterResistance: fill.firstWinter, settledResistance: fill.settled });
   const later = simulateWithIce({ ...withFill(fill.settled), pipeLength });
   const first = simulateWithIce({ ...withFill(fill.firstWinter), pipeLength, years: 1 });
-  const winter = (year: 'yearOne' | 'lastYear', { withoutIce, withIce }: typeof later): Winter => ({
-    withoutIce: withoutIce[year].coldestEntering?.temperature ?? celsius(NaN),
-    withIce: withIce[year].coldestEntering?.temperature ?? celsius(NaN),
-  });
+  const coldest = ({ coldestEntering }: FluidExtremes): Temperature => coldestEntering?.temperature ?? noAnswer();
   const strip = kind.trenchSpacing;
   return {
     kind,
@@ -185,8 +186,9 @@ export function compared(kind: Kind): Compared {
     trench: trenchMetres(trenches * trenchLength),
     land: squareMetres(trenches * strip * (trenchLength + (kind.closed ? 0 : strip))),
     earth: cubicMetres(trenches * trenchLength * kind.trenchWidth * kind.trenchDepth),
-    settled: winter('lastYear', later),
-    firstWinter: winter('yearOne', first),
+    settled: { withoutIce: coldest(settling.settled.simulation.lastYear), withIce: coldest(later.withIce.lastYear) },
+    firstWinter: { withoutIce: coldest(settling.firstWinter.simulation.yearOne), withIce: coldest(first.withIce.yearOne) },
+    neededLoose: pipeMetres(((settling.firstWinter.exactLength ?? noAnswer()) * bought) / counted),
     makings: makingsOf(kind, laid, circuitEnds, wallAndFilm(coils)(COLD), fill),
   };
 }
@@ -208,4 +210,8 @@ function makingsOf(kind: Kind, laid: Laid, circuitEnds: PipeResistance, film: Pi
     circuitEnds,
     fill,
   };
+}
+
+function noAnswer(): never {
+  throw new Error('the unit never heats, or no pipe is enough');
 }

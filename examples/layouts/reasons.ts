@@ -58,10 +58,15 @@ export function reasons(rows: readonly Compared[], system: UnitSystem): readonly
   const manyCircuits = most(rows, (row) => row.coils);
   const share = (row: Compared): Flow => (sourceFlow / row.coils) as Flow;
 
+  const own = ({ makings }: Compared): string => write('pipe resistance', makings.wallAndFilm + makings.circuitEnds);
+
   const gain = ({ settled }: Compared): number => settled.withIce - settled.withoutIce;
   const [iciest, leastIce] = [most(rows, gain), most(rows, (row) => -gain(row))];
   const loss = ({ settled, firstWinter }: Compared): number => settled.withoutIce - firstWinter.withoutIce;
   const [loosest, firmest] = [most(rows, loss), most(rows, (row) => -loss(row))];
+  const loose = ({ needed, neededLoose }: Compared): number => neededLoose / needed;
+  const [firmer, looser] = [most(rows, (row) => -loose(row)), most(rows, loose)];
+  const extra = (row: Compared): string => percent(loose(row) - 1);
   const off = Math.max(...rows.map((row) => Math.abs(Math.log(explained(row, deep).together / explained(row, deep).hourByHour))));
 
   return [
@@ -70,16 +75,18 @@ export function reasons(rows: readonly Compared[], system: UnitSystem): readonly
     )} further in a season than that of a pipe alone, of ${name(crowded)} ${percent(byNeighbours(crowded) - 1)}. This makes the order: of ${String(
       pairs,
     )} pairs of layouts the one with the nearer neighbours needs the more pipe in ${String(alike)}.`,
-    `Depth. Without a loop the ground falls to ${cold(deep)} at all of ${name(deep)}, to ${cold(unequal)} on the mean of ${name(
+    `Depth. Without a loop the ground falls to ${cold(deep)} at ${name(deep)}, and to ${cold(unequal)} on the mean of ${name(
       unequal,
-    )}, half of which lies shallower: ${moreOrLess(unequal.needed / deep.needed)} pipe. ${capital(name(over))} resists ${moreOrLess(
+    )}, whose pipe lies ${write('length', unequal.makings.meanDepth)} deep on the mean rather than ${write('length', deep.makings.meanDepth)}: ${moreOrLess(
+      unequal.needed / deep.needed,
+    )} pipe. ${capital(name(over))} resists ${moreOrLess(
       stacked.byResistance,
     )} than ${name(beside)}, but its ground is ${stacked.byGround > 1 ? 'colder' : 'warmer'}: ${moreOrLess(stacked.hourByHour)} pipe.`,
     `Pipe in a trench. ${capital(name(six))} take ${moreOrLess(six.needed / deep.needed)} pipe than ${name(deep)}, and ${moreOrLess(
       six.trench / deep.trench,
     )} trench.${
       wide && tight
-        ? ` Drawn out to ${write('length', tight.kind.pitch ?? 0)} rather than ${write('length', wide.kind.pitch ?? 0)}, a flat coil takes ${moreOrLess(
+        ? ` With ${write('length', tight.kind.pitch ?? 0)} from ring to ring rather than ${write('length', wide.kind.pitch ?? 0)}, a flat coil takes ${moreOrLess(
             tight.needed / wide.needed,
           )} pipe and ${moreOrLess(tight.trench / wide.trench)} trench: past some pitch, more pipe only draws on the same ground.`
         : ''
@@ -90,11 +97,9 @@ export function reasons(rows: readonly Compared[], system: UnitSystem): readonly
     `Bends. Bent from straight, this pipe wants a radius of ${write('length', leastBendRadius)}. ${String(bent.length)} layouts turn tighter, ${name(
       tightest,
     )} to ${write('length', tightest.kind.bendRadius)}: widen the end of the trench or turn with fittings, lay rings from the set of the coil, in warm weather; the maker's limit goes first.`,
-    `Circuits. Out and back in one trench take ${moreOrLess(ends.hourByHour)} pipe than two side by side that flow alike, since the warm way warms the cold one. ${capital(
+    `Circuits. Out and back in one trench takes ${moreOrLess(ends.hourByHour)} pipe than two side by side that flow alike, since the warm way warms the cold one. ${capital(
       name(manyCircuits),
-    )} shares the flow among ${String(manyCircuits.coils)} circuits, ${write('flow', share(manyCircuits))} in each: hard to flush, and film and wall take ${(
-      manyCircuits.makings.wallAndFilm + manyCircuits.makings.circuitEnds
-    ).toFixed(2)} of m·K/W, in ${name(deep)} ${(deep.makings.wallAndFilm + deep.makings.circuitEnds).toFixed(2)}.`,
+    )} shares the flow among ${String(manyCircuits.coils)} circuits, ${write('flow', share(manyCircuits))} in each: hard to flush, and wall, film and ends of the circuits resist ${own(manyCircuits)}, in ${name(deep)} ${own(deep)}.`,
     `Ice. It keeps the fluid ${write('temperature difference', gain(leastIce))} warmer in ${name(leastIce)} and ${write(
       'temperature difference',
       gain(iciest),
@@ -105,7 +110,7 @@ export function reasons(rows: readonly Compared[], system: UnitSystem): readonly
     )} in the first winter and ${write('conductivity', fills.settled.conductivity)} when it has settled. The first winter is colder by ${write(
       'temperature difference',
       loss(firmest),
-    )} in ${name(firmest)} to ${write('temperature difference', loss(loosest))} in ${name(loosest)}.`,
+    )} in ${name(firmest)} to ${write('temperature difference', loss(loosest))} in ${name(loosest)}; to keep the limit then, too, takes ${extra(firmer)} to ${extra(looser)} more pipe.`,
     `The handbook's form, (wall + fill + ${runFraction.toFixed(2)} · ground)/(ground − fluid), gives these lengths beside one another to ${percent(
       Math.exp(off) - 1,
     )}; the last four columns above are it. Pipe of ${write('diameter', pipe.outsideDiameter)}.`,

@@ -1,24 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { simulateWithIce } from '../../src/operation/index.js';
 import { layoutOf } from '../ground/support.js';
-import { enthalpyLayer } from './support/enthalpy-layer.js';
-import { coursesOf, directInput, evenlyFreezing } from './support/ice-runs.js';
+import { collector, collectorHeats, layeredCollector } from './support/guideline-collector.js';
+import { coursesOf, directInput } from './support/ice-runs.js';
 
-const DAYS = 365;
-const DEPTH = 1.3;
-const SPACING = 0.6;
-const OUTSIDE = 32;
-const COLDEST = 20;
-const water = 0.3;
-const soil = evenlyFreezing({ thawed: [1.5, 2.8e6], frozen: [1.95, 2.8e6 - water * 2.09e6], water, range: 0.5 });
-/** 45 kWh/m² a year, the mean of each day on half a cosine: 16 W/m² in the coldest days, when a unit that takes 25 W/m² while it runs does so 15 hours a day [W/m2]. */
-const half = Array.from({ length: DAYS }, (_, day) => Math.max(0, Math.cos((2 * Math.PI * (day - COLDEST)) / DAYS)));
-const heats = half.map((share) => (share * 45_000) / 24 / half.reduce((sum, each) => sum + each, 0));
-const layer = { conductivity: 1.5, heatCapacity: 2.8e6, surface: [10, 9.5, COLDEST] as const, depth: DEPTH, heats, years: 3 };
-const frozen = { conductivity: 1.95, heatCapacity: soil.frozen.heatCapacity, latentHeat: soil.latentHeat, range: 0.5 };
-
-const plain = enthalpyLayer(layer);
-const iced = enthalpyLayer({ ...layer, frozen });
+const { days: DAYS, coldest: COLDEST, depth: DEPTH, spacing: SPACING, outside: OUTSIDE, soil } = collector;
+const { plain, iced } = layeredCollector();
 
 describe('an area collector at 25 W/m²', () => {
   it('meets the published plane, −4.1 °C without ice and −0.7 °C with it, within 0.5 K', () => {
@@ -34,7 +21,7 @@ describe('an area collector at 25 W/m²', () => {
       { length: DAYS * steps },
       (_, step) => 10 - 9.5 * Math.exp(-DEPTH * damping) * Math.cos((2 * Math.PI * ((step + 1) / steps - COLDEST)) / DAYS - DEPTH * damping),
     );
-    const perPipe = heats.flatMap((heat) => new Array<number>(steps).fill(heat * SPACING));
+    const perPipe = collectorHeats.flatMap((heat) => new Array<number>(steps).fill(heat * SPACING));
     const result = simulateWithIce(
       directInput({ layout: layoutOf([[0, DEPTH]], 60, SPACING), outside: OUTSIDE, soil, heats: perPipe, ground, step: 24 / steps, years: 3 }),
     );
