@@ -1,22 +1,17 @@
 // One house on a layout: sized to its limits, laid in whole coils, and followed without ice and with it, in its first winter and when the fill has settled.
-import { customLayout, exponentialResponse, onePipe, pipeGround } from 'loamloop/ground';
 import { circuitResistance, type FluidExtremes, followSettling, type IceSimulationInput, simulateWithIce, sizeLoop } from 'loamloop/operation';
-import { effectiveConductivity } from 'loamloop/soil';
-import type { SoilThermal } from 'loamloop/states';
 import {
   type Area,
   celsius,
   cubicMetres,
   dayOfYear,
-  days,
+  type Energy,
   type Length,
   metres,
   pipeMetreKelvinPerWatt,
   type PipeLength,
   pipeMetres,
   type PipeResistance,
-  ratio,
-  type Ratio,
   squareMetres,
   type Temperature,
   type TrenchLength,
@@ -25,35 +20,15 @@ import {
   wattsPerKelvin,
 } from 'loamloop/units';
 import { type Kind, LASTING, type Laid } from './every-layout.js';
-import { duty, fills, heatCapacityRate, iceSoil, limits, pipe, soil, start, step, wallAndFilm, wave } from './house.js';
+import { addedByFill, groundOf, type Makings, makingsOf } from './makings.js';
+import { duty, fills, heatCapacityRate, iceSoil, limits, pipe, start, step, wallAndFilm } from './house.js';
 
 /** Whole coils, each a circuit. */
 export const COIL = pipeMetres(100);
-/** Over so long a part of the winter what the ground does is told apart. */
-export const SEASON = days(90);
-
 /** Coldest fluid that enters the unit in a winter. */
 export interface Winter {
   readonly withoutIce: Temperature;
   readonly withIce: Temperature;
-}
-
-/** What makes a layout what it is, each by itself. */
-export interface Makings {
-  /** Coldest that the ground at the pipes comes to without the loop, over all pipes. */
-  readonly coldestGround: Temperature;
-  readonly meanDepth: Length;
-  /** Rise of the wall after a season, per heat per metre, of one such pipe alone at the depths of the layout. */
-  readonly alone: PipeResistance;
-  /** The same rise in the layout over that alone: what neighbours cost. */
-  readonly byNeighbours: Ratio;
-  /** The same rise below a surface that lets no heat through over that below the open one: what the surface gives. */
-  readonly bySurface: Ratio;
-  /** Pipe wall and film in the cold, and what the ends of a circuit cost. */
-  readonly wallAndFilm: PipeResistance;
-  readonly circuitEnds: PipeResistance;
-  /** What fill adds. */
-  readonly fill: { readonly firstWinter: PipeResistance; readonly settled: PipeResistance };
 }
 
 /** A layout with what it takes and gives. */
@@ -63,6 +38,8 @@ export interface Compared {
   readonly needed: PipeLength;
   /** The pipe that would keep them in the first winter, too. */
   readonly neededLoose: PipeLength;
+  /** The pipe that would keep them with settled fill and with the ice around it, within 0.02 K. */
+  readonly neededIced: PipeLength;
   readonly coils: number;
   readonly pipe: PipeLength;
   readonly trenches: number;
@@ -71,31 +48,15 @@ export interface Compared {
   readonly earth: Volume;
   readonly settled: Winter;
   readonly firstWinter: Winter;
+  /** Heat taken from the ground for heating in a year, settled, without ice. */
+  readonly groundEnergy: Energy;
   readonly makings: Makings;
 }
 
 const HOURS_OF_YEAR = 8760;
 const COLD = celsius(-5);
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
-
-/** What a fill adds to each metre of pipe, the mean over the trenches of a group. */
-export function addedByFill({ sections, trenchWidth, trenchDepth }: Kind, thermal: SoilThermal): PipeResistance {
-  const layers = [{ top: metres(0), bottom: metres(5), thermal: soil }];
-  const added = sections.map((pipes) => {
-    const outermost = Math.max(...pipes.map(({ x }) => Math.abs(x)));
-    const width = metres(Math.max(trenchWidth, 2 * outermost + trenchWidth / pipes.length));
-    return effectiveConductivity({ layers, pipes, outsideDiameter: pipe.outsideDiameter, fill: { width, depth: trenchDepth, thermal } })
-      .addedResistance;
-  });
-  return pipeMetreKelvinPerWatt(mean(added));
-}
-
-/** The undisturbed ground that all pipes of a layout feel on the mean. */
-function groundOf({ sections }: Kind): ReturnType<typeof pipeGround> {
-  const pipes = sections.flatMap((section, trench) => section.map(({ x, depth }) => ({ x: metres(x + 8 * trench), depth })));
-  return pipeGround({ layout: customLayout({ pipes, trenches: 1, trenchSpacing: metres(40) }), pipe, soil, wave });
-}
-
+/** From the ground at its coldest to the fluid, roughly, for a first step [K]. */
+const USUAL_MARGIN = 10;
 /** A number of coils laid in a layout, ready to be followed with either fill. */
 export interface Topology {
   readonly trenches: number;
@@ -175,6 +136,7 @@ export function compared(kind: Kind): Compared {
   const settling = followSettling({ ...native, pipeLength, limits, firstWinterResistance: fill.firstWinter, settledResistance: fill.settled });
   const later = simulateWithIce({ ...withFill(fill.settled), pipeLength });
   const first = simulateWithIce({ ...withFill(fill.firstWinter), pipeLength, years: 1 });
+  const iced = (counts: PipeLength): number => marginOf(simulateWithIce({ ...withFill(fill.settled), pipeLength: counts }).withIce.lastYear);
   const coldest = ({ coldestEntering }: FluidExtremes): Temperature => coldestEntering?.temperature ?? noAnswer();
   const strip = kind.trenchSpacing;
   return {
@@ -189,27 +151,30 @@ export function compared(kind: Kind): Compared {
     settled: { withoutIce: coldest(settling.settled.simulation.lastYear), withIce: coldest(later.withIce.lastYear) },
     firstWinter: { withoutIce: coldest(settling.firstWinter.simulation.yearOne), withIce: coldest(first.withIce.yearOne) },
     neededLoose: pipeMetres(((settling.firstWinter.exactLength ?? noAnswer()) * bought) / counted),
+    neededIced: pipeMetres((lengthWhere(iced, [pipeLength, marginOf(later.withIce.lastYear)]) * bought) / counted),
+    groundEnergy: settling.settled.simulation.lastYear.heating.groundEnergy,
     makings: makingsOf(kind, laid, circuitEnds, wallAndFilm(coils)(COLD), fill),
   };
 }
 
-function makingsOf(kind: Kind, laid: Laid, circuitEnds: PipeResistance, film: PipeResistance, fill: Makings['fill']): Makings {
-  const depths = kind.sections.flat().map(({ depth }) => depth);
-  const alone = mean(
-    depths.map((depth) => exponentialResponse({ layout: onePipe({ depth, trenches: 1, trenchSpacing: metres(4) }), pipe, soil }).riseAfter(SEASON)),
-  );
-  const { loop } = groundOf(kind);
-  const rise = laid.response.riseAfter(SEASON);
-  return {
-    coldestGround: celsius(loop.mean - loop.amplitude),
-    meanDepth: metres(mean(depths)),
-    alone: pipeMetreKelvinPerWatt(alone),
-    byNeighbours: ratio(rise / alone),
-    bySurface: ratio(laid.sealedAfter(SEASON) / rise),
-    wallAndFilm: film,
-    circuitEnds,
-    fill,
-  };
+/** How far the fluid of a winter stays inside the limits of heating. */
+function marginOf({ coldestEntering, coldestLeaving }: FluidExtremes): number {
+  const inside = (reached: number | undefined, lowest: number | undefined): number =>
+    reached === undefined || lowest === undefined ? Infinity : reached - lowest;
+  return Math.min(inside(coldestEntering?.temperature, limits.lowestEntering), inside(coldestLeaving?.temperature, limits.lowestLeaving));
+}
+
+/** The length whose margin is nothing, by secants over 1/length, in which it is nearly straight. */
+function lengthWhere(marginAt: (length: PipeLength) => number, [known, itsMargin]: readonly [length: PipeLength, margin: number]): PipeLength {
+  let [before, beforeMargin] = [1 / known, itsMargin];
+  let here = before * (1 + beforeMargin / USUAL_MARGIN);
+  for (let round = 0; round < 8; round += 1) {
+    const margin = marginAt(pipeMetres(1 / here));
+    if (Math.abs(margin) < 0.02) return pipeMetres(1 / here);
+    const next = here - (margin * (here - before)) / (margin - beforeMargin);
+    [before, beforeMargin, here] = [here, margin, next];
+  }
+  return noAnswer();
 }
 
 function noAnswer(): never {

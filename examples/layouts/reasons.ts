@@ -62,6 +62,8 @@ export function reasons(rows: readonly Compared[], system: UnitSystem): readonly
 
   const gain = ({ settled }: Compared): number => settled.withIce - settled.withoutIce;
   const [iciest, leastIce] = [most(rows, gain), most(rows, (row) => -gain(row))];
+  const saved = ({ needed, neededIced }: Compared): number => 1 - neededIced / needed;
+  const [mostSaved, leastSaved] = [most(rows, saved), most(rows, (row) => -saved(row))];
   const loss = ({ settled, firstWinter }: Compared): number => settled.withoutIce - firstWinter.withoutIce;
   const [loosest, firmest] = [most(rows, loss), most(rows, (row) => -loss(row))];
   const loose = ({ needed, neededLoose }: Compared): number => neededLoose / needed;
@@ -103,7 +105,9 @@ export function reasons(rows: readonly Compared[], system: UnitSystem): readonly
     `Ice. It keeps the fluid ${write('temperature difference', gain(leastIce))} warmer in ${name(leastIce)} and ${write(
       'temperature difference',
       gain(iciest),
-    )} in ${name(iciest)}.`,
+    )} in ${name(iciest)}. Trusted to, it would save ${percent(saved(leastSaved))} of the pipe in ${name(leastSaved)} and ${percent(
+      saved(mostSaved),
+    )} in ${name(mostSaved)}; left alone it is the reserve.`,
     `Fill. The ground conducts ${write('conductivity', soil.conductivity)}, its fill ${write(
       'conductivity',
       fills.firstWinter.conductivity,

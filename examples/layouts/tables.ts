@@ -17,14 +17,15 @@ export const earthOf = (system: UnitSystem, volume: Volume): string =>
 export function costTable(rows: readonly Compared[], system: UnitSystem): readonly string[] {
   const write = show(system);
   return [
-    line('', ['needs', 'needs', '', '', '', '', 'settled', 'settled', '1st winter', '1st winter'], 11),
-    line('', ['settled', '1st winter', 'coils', 'trench', 'land', 'earth', 'no ice', 'with ice', 'no ice', 'with ice'], 11),
+    line('', ['needs', 'needs', 'needs', '', '', '', '', 'settled', 'settled', '1st winter', '1st winter'], 11),
+    line('', ['settled', '1st winter', 'with ice', 'coils', 'trench', 'land', 'earth', 'no ice', 'with ice', 'no ice', 'with ice'], 11),
     ...rows.map((row) =>
       line(
         title(system, row.kind),
         [
           write('pipe length', row.needed),
           write('pipe length', row.neededLoose),
+          write('pipe length', row.neededIced),
           String(row.coils),
           write('trench length', row.trench),
           write('area', row.land),
