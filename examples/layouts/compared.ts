@@ -25,6 +25,7 @@ import { duty, fills, heatCapacityRate, iceSoil, limits, pipe, start, step, wall
 
 /** Whole coils, each a circuit. */
 export const COIL = pipeMetres(100);
+
 /** Coldest fluid that enters the unit in a winter. */
 export interface Winter {
   readonly withoutIce: Temperature;

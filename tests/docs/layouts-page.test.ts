@@ -25,4 +25,16 @@ describe('the page about layouts', () => {
     expect([least.pipe, least.trench, most.pipe / least.pipe]).toEqual([400, 400, 4]);
     expect(Math.round(least.trench / most.trench)).toBe(3);
   });
+
+  it('has the collector below the guideline without ice and within it with ice, as it says', () => {
+    expect(page).toContain('Without ice it lies below the band, with ice within it');
+    const [low, high, without, withIce] = [
+      ...(/guideline: (\d+) to (\d+) kWh.*?the house: (\d+) kWh\/m² sized without ice, (\d+) with it/u.exec(page) ?? []),
+    ]
+      .slice(1)
+      .map(Number);
+    expect(without).toBeLessThan(low ?? 0);
+    expect(withIce).toBeGreaterThanOrEqual(low ?? Infinity);
+    expect(withIce).toBeLessThanOrEqual(high ?? 0);
+  });
 });
