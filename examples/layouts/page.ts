@@ -37,7 +37,7 @@ export function comparisonPage(rows: readonly Compared[], system: UnitSystem): r
     ...list(inShort(rows, system)),
     '',
     'Why: the ground at its coldest without the loop; the fall of the wall in a season beside that of one pipe alone, and below a sealed surface; what settled',
-    'fill adds [m·K/W]; then resistance and ground beside the first row, both together, and what the hours gave',
+    `fill adds [${system === 'us' ? 'h·ft·°F/Btu' : 'm·K/W'}]; then resistance and ground beside the first row, both together, and what the hours gave`,
     ...reasonTable(rows, system),
     '',
     ...list(reasons(rows, system)),

@@ -1,6 +1,6 @@
 // The comparison as tables, in the units of the reader.
 import { show, type UnitSystem } from 'loamloop/report';
-import { cubicMetres, cubicYards, type Volume } from 'loamloop/units';
+import { cubicMetres, cubicYards, pipeHourFootFahrenheitPerBtu, type Volume } from 'loamloop/units';
 import type { Compared } from './compared.js';
 import type { Kind } from './every-layout.js';
 import { explained } from './explained.js';
@@ -55,7 +55,7 @@ export function reasonTable(rows: readonly Compared[], system: UnitSystem): read
         [
           write('temperature', coldestGround),
           ...[byNeighbours, bySurface].map((each) => `× ${each.toFixed(2)}`),
-          fill.settled.toFixed(3),
+          (system === 'us' ? pipeHourFootFahrenheitPerBtu.of(fill.settled) : fill.settled).toFixed(3),
           ...[byResistance, byGround, together, hourByHour].map((each) => `× ${each.toFixed(2)}`),
         ],
         12,
