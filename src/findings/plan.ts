@@ -42,6 +42,8 @@ export interface PlanFindingValues {
   'surface-mean-off-air': { readonly meanOffset: TemperatureDifference; readonly usual: TemperatureDifference };
   /** The winter of the ground surface is not that of the air given apart from it. */
   'surface-season-off-air': { readonly lag: Time; readonly most: Time };
+  /** In the fill given the loop laid, sized for native soil, goes beyond a limit even once the fill has settled. */
+  'short-in-fill': { readonly laid: PipeLength; readonly needed: PipeLength; readonly neededIfLoose: PipeLength };
   /** The trench fill is taken as native soil; loosened fill asks for more. */
   'trench-fill-not-modelled': { readonly trench: TrenchLength };
 }
@@ -60,5 +62,6 @@ export const planFindingShapes: { readonly [C in keyof PlanFindingValues]: Shape
   'short-if-soil-is-poor': { end: ['low', 'high'], laid: 'pipe length', neededIfPoor: 'pipe length', shortBy: 'fraction' },
   'surface-mean-off-air': { meanOffset: 'temperature difference', usual: 'temperature difference' },
   'surface-season-off-air': { lag: 'time', most: 'time' },
+  'short-in-fill': { laid: 'pipe length', needed: 'pipe length', neededIfLoose: 'pipe length' },
   'trench-fill-not-modelled': { trench: 'trench length' },
 };

@@ -98,7 +98,10 @@ export function followSettling({ firstWinterResistance, settledResistance, limit
 function stateOf(input: SimulationInput, limits: FluidLimits | undefined): SettlingState {
   const simulation = follow(input, plantOf(input));
   if (limits === undefined) return { simulation };
-  const binding = bindingLimit(simulation, limits);
+  // Of a loop followed for one year the last is the first.
+  const { yearOne, lastYear } = simulation;
+  const nearest = bindingLimit({ yearOne, lastYear }, limits);
+  const binding: BindingLimit | undefined = nearest && lastYear.year === 1 ? { ...nearest, year: 'first' } : nearest;
   if (binding === undefined) return { simulation };
   return { simulation, binding, exactLength: sizeLoop({ ...input, limits, guess: Math.min(input.pipeLength, 1e6) as PipeLength }).exactLength };
 }

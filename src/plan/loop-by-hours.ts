@@ -63,7 +63,8 @@ export interface LoopByHours {
   readonly regret: readonly RegretRow[];
 }
 
-const fluidOfYearShape: Shape<FluidOfYear> = {
+/** Shape of {@link FluidOfYear}. */
+export const fluidOfYearShape: Shape<FluidOfYear> = {
   year: 'count',
   coldestEntering: { optional: extremeShape },
   coldestLeaving: { optional: extremeShape },
@@ -105,8 +106,8 @@ export function loopByHours(solved: SolvedByHours, hours: HoursFixed, weather: H
     followedLength,
     binding,
     ...(smallerBinding && { smallerBinding }),
-    yearOne: fluidOf(laid.yearOne),
-    lastYear: fluidOf(laid.lastYear),
+    yearOne: fluidOfYear(laid.yearOne),
+    lastYear: fluidOfYear(laid.lastYear),
     heating,
     cooling,
     ...(hotWater && { hotWater }),
@@ -116,7 +117,8 @@ export function loopByHours(solved: SolvedByHours, hours: HoursFixed, weather: H
   };
 }
 
-function fluidOf({ year, coldestEntering, coldestLeaving, warmestEntering }: SimulatedYear): FluidOfYear {
+/** The fluid of a year, without what else there is to it. */
+export function fluidOfYear({ year, coldestEntering, coldestLeaving, warmestEntering }: SimulatedYear): FluidOfYear {
   return {
     year,
     ...(coldestEntering && { coldestEntering }),

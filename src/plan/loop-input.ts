@@ -6,6 +6,7 @@ import { type LayoutInput, layoutInputShape } from '../ground/index.js';
 import { type HeatPumpInput, heatPumpInputShape } from '../heat-pump/index.js';
 import { type PipeChoice, pipeChoiceShape } from '../pipe/index.js';
 import { type SeasonOptions, seasonOptionsShape } from '../operation/index.js';
+import { type FollowIce, followIceShape, type PlanFill, planFillShape } from './fill-input.js';
 import { type HardSeasonInput, hardSeasonInputShape } from './design-seasons.js';
 import {
   type PlanEmitters,
@@ -78,6 +79,10 @@ export interface LoopInput {
   readonly designWinter?: HardSeasonInput;
   /** A summer to design for; the usual one when left out. */
   readonly designSummer?: HardSeasonInput;
+  /** The soil in the trenches, followed through its first winter and settled; native soil alone when left out. */
+  readonly trenchFill?: PlanFill;
+  /** Ice around the pipes as a second result; not followed when left out. */
+  readonly followIce?: FollowIce;
   /** How long the unit may run without a pause in the coldest and in the hottest weather. */
   readonly peakTimes?: {
     /** In a cold spell; 72 hours when left out [s]. */
@@ -107,5 +112,7 @@ export const loopInputShape: Shape<LoopInput> = {
   seasonOptions: { optional: seasonOptionsShape },
   designWinter: { optional: hardSeasonInputShape },
   designSummer: { optional: hardSeasonInputShape },
+  trenchFill: { optional: planFillShape },
+  followIce: { optional: followIceShape },
   peakTimes: { optional: { heating: { optional: 'time' }, cooling: { optional: 'time' } } },
 };

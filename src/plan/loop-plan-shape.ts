@@ -13,7 +13,9 @@ import { loopByHoursShape } from './loop-by-hours.js';
 import { loopFluidShape } from './fluid-plan.js';
 import { unitAtDesignShape } from './mode-design.js';
 import { pipeNeededShape } from './pipe-needed.js';
+import { planIceShape } from './plan-ice.js';
 import { planSeasonShape } from './plan-season.js';
+import { planSettlingShape } from './plan-settling.js';
 import type { Shape } from '../units/index.js';
 import type { LoopPlan, ModeResult, PlanRemarks, TrialResult } from './loop-plan.js';
 
@@ -66,6 +68,8 @@ export const loopPlanShape: Shape<Omit<LoopPlan, PlanRemarks>> = {
   },
   byHours: loopByHoursShape,
   season: planSeasonShape,
+  settling: { optional: planSettlingShape },
+  iceAround: { optional: planIceShape },
   emitters: { optional: emittersAtDesignShape },
   hydraulics: /* @__PURE__ */ joinedShape(circuitHeadShape, { loopVolume: 'volume', fluidTemperature: 'temperature' }),
 };

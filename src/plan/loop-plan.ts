@@ -29,7 +29,9 @@ import type { PipeNeeded } from './pipe-needed.js';
 
 import type { EmittersAtDesign } from './emitters.js';
 import type { LoopByHours } from './loop-by-hours.js';
+import type { PlanIce } from './plan-ice.js';
 import type { PlanSeason } from './plan-season.js';
+import type { PlanSettling } from './plan-settling.js';
 
 /** One layer of the log as it was understood. */
 export interface LayerResult {
@@ -163,6 +165,10 @@ export interface LoopPlan {
   readonly byHours: LoopByHours;
   /** Seasonal performance and electricity of the year that repeats. */
   readonly season: PlanSeason;
+  /** The loop while its fill is loose and once it has settled, where the fill was given. */
+  readonly settling?: PlanSettling;
+  /** The loop with the ice around its pipes, where it was asked for. */
+  readonly iceAround?: PlanIce;
   /** The emitters at design, where they were given. */
   readonly emitters?: EmittersAtDesign;
   /** What the pump has to overcome at the coldest design fluid. */

@@ -27,6 +27,8 @@ export interface PlanFacts {
   readonly coldestLeaving: Temperature | undefined;
   /** The end of the soil's band that asks for the most pipe. */
   readonly longestEnd: 'low' | 'high';
+  /** Whether the fill of the trenches is followed beside. */
+  readonly filled: boolean;
 }
 
 /**
@@ -35,12 +37,12 @@ export interface PlanFacts {
  * @param facts - the loop chosen and what it was made from
  * @returns findings
  */
-export function planFindings({ chosen, needed, trench, fluid, unit, coldestLeaving, longestEnd }: PlanFacts): readonly Finding[] {
+export function planFindings({ chosen, needed, trench, fluid, unit, coldestLeaving, longestEnd, filled }: PlanFacts): readonly Finding[] {
   const { option, layout } = chosen;
   const source = 'common practice';
   const deepest = Math.max(...layout.pipes.map(({ depth }) => depth)) as Length;
   const shallowest = Math.min(...layout.pipes.map(({ depth }) => depth)) as Length;
-  const findings: Finding[] = [{ code: 'trench-fill-not-modelled', level: 'note', values: { trench }, source }];
+  const findings: Finding[] = filled ? [] : [{ code: 'trench-fill-not-modelled', level: 'note', values: { trench }, source }];
   if (!chosen.enough) {
     const values = { trenches: option.trenches, laid: option.activePipe, needed: chosen.asked };
     findings.push({ code: 'field-too-small', level: 'stop', values, source });

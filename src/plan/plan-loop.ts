@@ -11,6 +11,7 @@ import { emittersOf } from './emitters.js';
 import { loopFluid } from './fluid-plan.js';
 import { levelsOf } from './levels.js';
 import { designSeasons } from './design-seasons.js';
+import { groundBeside } from './ground-beside.js';
 import { groundFreezes } from './ground-freezes.js';
 import { groundState } from './ground-state.js';
 import { hotWaterOfPlan, restOfGround } from './hot-water.js';
@@ -47,7 +48,8 @@ const PEAK_TIMES = { heating: 259_200 as Time, cooling: 21_600 as Time } as cons
  * The closed form proposes: with the unit at the coldest (warmest) fluid its limits allow, and a spell of hard running at the end of each month. The hours decide: the
  * usual year in hours, with a spell of the design weather where the usual year does not reach it, is followed to the year that repeats, and the
  * fluid must keep the unit's limits in the first year as in that one. Trenches and coils are whole numbers, each followed with its own interference and its own flow;
- * the next smaller loop is followed, too, and must fail. Freezing of the ground gets no credit; the trench fill is taken as native soil; the
+ * the next smaller loop is followed, too, and must fail. The length takes no credit for freezing and the trench fill for native soil; the loop found is followed in loosened and
+ * settled fill, and with the ice around its pipes, where `trenchFill` and `followIce` ask for it. The
  * circulator counts where it is given; the year is a usual one unless colder months are given. Of a unit with a heating curve the closed form takes the water at design, the hours
  * that of the hour. Of a unit of several levels the closed form takes the highest. Hot water comes first in every hour, at its own condition; the closed form adds its heat from the ground to that of each month.
  *
@@ -87,6 +89,8 @@ export function planLoop(input: LoopInput): LoopPlan {
   const { modes, findings: modeFindings } = modesOf({ building, unit, fluid, airMonths: seasons.months, hotWater });
 
   const state = groundState(seasons.surface, soil.effective, layout);
+  const facts = { ...state, view: soil, surface: seasons.surface, layout, outsideDiameter: pipe.outsideDiameter };
+  const besideOf = groundBeside(input, facts);
   const fixed: Fixed = { ...state, ...field, circuits, pipe, flow: unit.sourceFlow, peakTimes, modes };
   const running = modes.map(({ design }) => design.unit.mode);
   const year = yearOfHours({ building, modes: running, seasons, airPlace, peakTimes });
@@ -107,6 +111,7 @@ export function planLoop(input: LoopInput): LoopPlan {
   };
   const solved = solveByHours(fixed, hours);
   const { chosen } = solved;
+  const { findings: besideFindings, sources: besideSources, ...beside } = besideOf(solved, hours);
   const {
     needed,
     longestEnd,
@@ -118,11 +123,14 @@ export function planLoop(input: LoopInput): LoopPlan {
   const loop = { ...loopOf(solved, needed, results), usual };
   const hydraulics = hydraulicsOf({ chosen, circuits, pipe, header, fluid, modes, flow: unit.sourceFlow });
 
+  const filled = input.trenchFill !== undefined;
+  const coldestLeaving = results.modes.heating?.unit.fluid.leaving;
   const findings = onlyOnce([
-    ...planFindings({ chosen, needed, longestEnd, trench: loop.trench, fluid, unit, coldestLeaving: results.modes.heating?.unit.fluid.leaving }),
+    ...planFindings({ chosen, needed, longestEnd, trench: loop.trench, fluid, unit, coldestLeaving, filled }),
     ...bandFindings,
     ...year.findings,
     ...solved.laid.findings,
+    ...besideFindings,
     ...soil.findings,
     ...climateFindings.filter(({ code }) => seasons.winter === undefined || code !== 'no-cold-winter-used'),
     ...seasons.findings,
@@ -148,6 +156,7 @@ export function planLoop(input: LoopInput): LoopPlan {
     leadLength: circuits.leadLength ?? (0 as PipeLength),
     fluid,
     circulates: input.pump !== undefined,
+    filled,
     ...(circuits.distanceToHouse === undefined ? { distanceTaken: 0 as Length } : {}),
   });
   const { onDay: _, ...pipes } = state.ground;
@@ -164,6 +173,7 @@ export function planLoop(input: LoopInput): LoopPlan {
     loop,
     byHours: loopByHours(solved, hours, year.weather),
     season,
+    ...beside,
     ...(emitters && { emitters: emitters.emitters }),
     hydraulics: hydraulics.result,
     findings,
@@ -183,6 +193,7 @@ export function planLoop(input: LoopInput): LoopPlan {
         emits: supply !== undefined || emitters !== undefined,
         makesHotWater: hotWater !== undefined,
       }),
+      besideSources,
     ),
   };
 }

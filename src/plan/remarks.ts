@@ -17,10 +17,20 @@ export interface AssumptionFacts {
   readonly distanceTaken?: Length;
   /** Whether a circulator was given. */
   readonly circulates: boolean;
+  /** Whether the fill of the trenches is followed beside. */
+  readonly filled?: boolean;
 }
 
 /** What the plan assumed. */
-export function assumptionsOf({ peakTimes, cools, leadLength, fluid, distanceTaken, circulates }: AssumptionFacts): readonly Assumption[] {
+export function assumptionsOf({
+  peakTimes,
+  cools,
+  leadLength,
+  fluid,
+  distanceTaken,
+  circulates,
+  filled = false,
+}: AssumptionFacts): readonly Assumption[] {
   const assume = (code: AssumptionCode, kind: TaggedQuantity['kind'], value: number, source: Source = 'common practice'): Assumption => ({
     code,
     assumed: { kind, value },
@@ -29,7 +39,7 @@ export function assumptionsOf({ peakTimes, cools, leadLength, fluid, distanceTak
   return [
     assume('cold-spell', 'time', peakTimes.heating),
     ...(cools ? [assume('hot-day', 'time', peakTimes.cooling)] : []),
-    assume('fill-density-share', 'fraction', 1),
+    ...(filled ? [] : [assume('fill-density-share', 'fraction', 1)]),
     assume('ice-credit', 'fraction', 0),
     assume('other-season-credit', 'fraction', 0),
     assume('lead-length', 'pipe length', leadLength),

@@ -1,9 +1,11 @@
 import type { LoopPlan } from '../plan/index.js';
 import { describeAssumption } from './describe-assumption.js';
 import { describeFinding } from './describe-finding.js';
+import { fillSection } from './page/fill-section.js';
 import { groundSection } from './page/ground-section.js';
 import { guidelineSection } from './page/guideline-section.js';
 import { hoursSection } from './page/hours-section.js';
+import { iceSection } from './page/ice-section.js';
 import { isEnough, loopSection } from './page/loop-section.js';
 import { paragraph, section, wrap } from './page/layout.js';
 import { lengthSection } from './page/length-section.js';
@@ -42,6 +44,8 @@ export function planPage(plan: LoopPlan, system: UnitSystem): string {
     section('The ground through the year', groundSection(plan, write)),
     section('The heat pump at design', unitSection(plan, write)),
     section('Through the year, hour by hour', hoursSection(plan, write)),
+    ...(plan.settling === undefined ? [] : [section('While the trench fill settles', fillSection(plan.settling, write))]),
+    ...(plan.iceAround === undefined ? [] : [section('Ice around the pipes', iceSection(plan.iceAround, write))]),
     section('What the year takes', seasonSection(plan, write)),
     section('Why this much pipe, in closed form', lengthSection(plan, system)),
     section('Beside the area guideline', guidelineSection(plan, system)),

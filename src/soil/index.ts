@@ -100,6 +100,7 @@ export { campbellConductivity, campbellConductivityShape } from './campbell.js';
 export type { CampbellConductivity, CampbellConductivityResult, CampbellSoil } from './campbell.js';
 export { ewenThomasConductivity, type EwenThomasSoil } from './ewen-thomas.js';
 export { andersonTiceUnfrozenWater, unfrozenWaterShape, type CoolingSoil, type UnfrozenWater } from './unfrozen-water.js';
+export { typicalSpecificSurface } from './specific-surface.js';
 export { frozenSoil, frozenSoilShape, type FreezingGround, type FrozenSoil, type FrozenSoilResult } from './frozen-soil.js';
 export { applicableModels, modelsOfSoilShape } from './applicable-models.js';
 export type { ApplicableModel, InapplicableModel, ModelSource, ModelsOfSoil, ModelsOfSoilResult } from './applicable-models.js';

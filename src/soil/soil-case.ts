@@ -1,10 +1,11 @@
-import type { Density, DryBasisMoisture, Fraction, MassFraction, Ratio, Temperature, VolumeFraction, VolumetricWater } from '../units/index.js';
+import type { Density, DryBasisMoisture, Fraction, MassFraction, Temperature, VolumeFraction, VolumetricWater } from '../units/index.js';
 import { volumetricHeatCapacity } from './heat-capacity.js';
 import { type Known, type KnownSoil, knownToModels } from './known-to-models.js';
 import { MODEL_ATTEMPTS } from './model-attempts.js';
 import type { SoilModel } from './model-refusals.js';
 import { mixedSolids } from './mixed-solids.js';
 import { WATER_DENSITY } from './particle-density.js';
+import { surfaceOf } from './specific-surface.js';
 import { TEXTURE_MIDDLES } from './texture-middles.data.js';
 import { type TextureClass, typicalSoil } from './texture.js';
 import { andersonTiceUnfrozenWater } from './unfrozen-water.js';
@@ -40,12 +41,6 @@ export interface Laid {
   readonly organicShare: VolumeFraction;
 }
 
-/**
- * Surface of the grains by mass as a multiple of 1 m²/g: sand about 1; silt 10 to 50 and clay 50 to 300, of which the geometric means stand
- * here. Surfaces add up by mass.
- */
-const SURFACE = { sand: 1, silt: 22, clay: 122 };
-
 /** Densest soil, as a share of its grains: a pile of plates has that few pores, soil never. */
 const DENSEST = 0.98;
 
@@ -75,7 +70,7 @@ function typicalDensity({ texture, water }: SoilCase, particleDensity: Density):
 
 function liquidOf({ sand, clay, frozenAt }: SoilCase, moisture: DryBasisMoisture): DryBasisMoisture {
   if (frozenAt === undefined || moisture === 0) return moisture;
-  const specificSurface = (SURFACE.sand * sand + SURFACE.silt * (1 - sand - clay) + SURFACE.clay * clay) as Ratio;
+  const specificSurface = surfaceOf(sand, clay);
   const water = { temperature: frozenAt as Temperature, moisture: { basis: 'dry', value: moisture }, specificSurface } as const;
   return andersonTiceUnfrozenWater(water).unfrozenMoisture;
 }

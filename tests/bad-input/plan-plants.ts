@@ -56,6 +56,8 @@ export const PLANTS: readonly LoopInput[] = [
       },
     },
     pump: { power: '120 W', heatShare: '90 %' },
+    trenchFill: { width: '0.6 m', firstWinterShare: '80 %', settledShare: '95 %' },
+    followIce: { rootDepth: '0.2 m', structureDistance: '3 m' },
     lowerLevels: { between: 'speeds', levels: [{ points: half(heating) }] },
     seasonOptions: { loadSidePower: '60 W', auxiliaryEfficiency: '98 %', gridEfficiency: '40 %' },
     hotWater: {

@@ -24,6 +24,7 @@ import { operationYearChecks } from './operation-year.checks.js';
 import { pipeChecks } from './pipe.checks.js';
 import { heatingSeasonChecks } from './season.checks.js';
 import { sectionChecks } from './sections.checks.js';
+import { settlingChecks } from './settling.checks.js';
 import { soilChecks } from './soil.checks.js';
 import { soilLayerChecks } from './soil-layers.checks.js';
 import { soilIdentificationChecks } from './soil-identification.checks.js';
@@ -44,6 +45,7 @@ export const publishedChecks: readonly PublishedCheck[] = [
   ...operationYearChecks,
   ...sectionChecks,
   ...iceChecks,
+  ...settlingChecks,
   ...circuitChecks,
   ...circuitNetworkChecks,
   ...circuitPumpChecks,

@@ -1,17 +1,14 @@
-import type { BindingLimit, Extreme } from '../../operation/index.js';
+import type { BindingLimit } from '../../operation/index.js';
 import type { LoopPlan } from '../../plan/index.js';
 import { entry, type Write } from './layout.js';
 import { isEnough } from './loop-section.js';
+import { reachedText } from './reached.js';
 
 const LIMITS: Readonly<Record<BindingLimit['limit'], string>> = {
   lowestEntering: 'the lowest entering fluid',
   lowestLeaving: 'the lowest leaving fluid',
   highestEntering: 'the highest entering fluid',
 };
-
-function reachedText(extreme: Extreme | undefined, write: Write): string {
-  return extreme === undefined ? 'never' : `${write('temperature', extreme.temperature)} on ${write('day of year', extreme.day)}`;
-}
 
 function bindingText({ limit, limitMargin }: BindingLimit, write: Write): string {
   const far = write('temperature difference', Math.abs(limitMargin));

@@ -40,6 +40,9 @@ export const planFindingTexts: FindingTexts<PlanFindingValues> = {
   'surface-season-off-air': ({ lag, most }) =>
     `The ground surface is coldest ${days(lag)} ${lag < 0 ? 'before' : 'after'} the air that the loads of the house come from. It follows within days; ` +
     `beyond ${days(most)} one of both is wrong, and the length means nothing: check the coldest day, and that both belong to one place and hemisphere.`,
+  'short-in-fill': ({ laid, needed, neededIfLoose }, show) =>
+    `${show('pipe length', laid)} of pipe keeps the unit’s limits in native soil, but not in this fill: settled, it takes ${show('pipe length', needed)}, ` +
+    `loose, in the first winter, ${show('pipe length', neededIfLoose)}. Lay that, work the fill in by lifts, or expect the auxiliary heater in the coldest weeks.`,
   'trench-fill-not-modelled': ({ trench }, show) =>
     `${show('trench length', trench)} of trench is filled with loosened soil, which conducts worse than native soil for one to three winters; this computation takes native soil. ` +
     'Put the fill back in layers, break the clods, tamp or wet it.',
