@@ -5,6 +5,7 @@ import type { Source } from '../references/index.js';
 import { effectiveConductivity, type FillState, loosenedFill, soilThermalProperties } from '../soil/index.js';
 import type { SoilThermal } from '../states/index.js';
 import type { Density, Diameter, Length, PipeResistance } from '../units/index.js';
+import { atPlace } from './at-place.js';
 import type { PlanFill } from './fill-input.js';
 import type { LayerResult } from './loop-plan.js';
 import type { SampledLayer } from './soil-at-pipes.js';
@@ -48,7 +49,9 @@ export interface TrenchFacts {
 export function filledTrench({ fill, layers, layout: { pipes }, outsideDiameter, soil }: TrenchFacts): FilledTrench {
   const { width, ...shares } = fill;
   const { sample, phases } = soil;
-  const thermalAt = (dryDensity: Density): SoilThermal => soilThermalProperties({ ...sample, density: { from: 'core', dryDensity } }).thermal;
+  // Only a fill denser than the ground has too little room for its water, and settled it is the densest.
+  const thermalAt = (dryDensity: Density): SoilThermal =>
+    atPlace('settledShare', () => soilThermalProperties({ ...sample, density: { from: 'core', dryDensity } }).thermal);
   const { firstWinter, settled, findings, sources } = locate('trenchFill', () =>
     loosenedFill({ nativeDensity: phases.dryDensity, thermalAt, ...shares }),
   );

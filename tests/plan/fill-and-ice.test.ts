@@ -122,6 +122,8 @@ describe('the fill of the trenches', () => {
     expect(refused({ trenchFill: { ...trenchFill, firstWinterShare: fraction(0.9), settledShare: fraction(0.8) } })).toThrow(
       /^trenchFill\.settledShare/u,
     );
+    const dense = { ...trenchFill, settledShare: fraction(1.2) };
+    expect(refused({ trenchFill: dense })).toThrow(/^trenchFill\.settledShare: .*dryDensity that follows/u);
     const word = DEMO.soil.layers.map((layer) => ({ ...layer, sample: { from: 'handbook', material: 'clay', state: 'natural' } as const }));
     expect(refused({ soil: { layers: word } })).toThrow(/^trenchFill: .*word/u);
     expect(() => planLoop({ ...DEMO, soil: { layers: word }, followIce: {} })).toThrow(/^followIce: .*word/u);
