@@ -1,5 +1,5 @@
 // One house on a layout: sized to its limits, laid in whole coils, and followed without ice and with it, in its first winter and when the fill has settled.
-import { circuitResistance, type FluidExtremes, followSettling, type IceSimulationInput, simulateWithIce, sizeLoop } from 'loamloop/operation';
+import { circuitResistance, type FluidExtremes, type IceSimulationInput, simulateWithIce, sizeLoop } from 'loamloop/operation';
 import {
   type Area,
   celsius,
@@ -133,10 +133,9 @@ export function compared(kind: Kind): Compared {
   const { coils, needed, topology } = fewestCoils(kind, fill.settled);
   const { laid, trenches, trenchLength, circuitEnds, withFill } = topology;
   const pipeLength = pipeMetres((coils * COIL * counted) / bought);
-  const { freezingGround: _, ...native } = withFill(pipeMetreKelvinPerWatt(0));
-  const settling = followSettling({ ...native, pipeLength, limits, firstWinterResistance: fill.firstWinter, settledResistance: fill.settled });
   const later = simulateWithIce({ ...withFill(fill.settled), pipeLength });
   const first = simulateWithIce({ ...withFill(fill.firstWinter), pipeLength, years: 1 });
+  const loose = sizeLoop({ ...withFill(fill.firstWinter), years: 1, limits, guess: pipeLength });
   const iced = (counts: PipeLength): number => marginOf(simulateWithIce({ ...withFill(fill.settled), pipeLength: counts }).withIce.lastYear);
   const coldest = ({ coldestEntering }: FluidExtremes): Temperature => coldestEntering?.temperature ?? noAnswer();
   const strip = kind.trenchSpacing;
@@ -149,11 +148,11 @@ export function compared(kind: Kind): Compared {
     trench: trenchMetres(trenches * trenchLength),
     land: squareMetres(trenches * strip * (trenchLength + (kind.closed ? 0 : strip))),
     earth: cubicMetres(trenches * trenchLength * kind.trenchWidth * kind.trenchDepth),
-    settled: { withoutIce: coldest(settling.settled.simulation.lastYear), withIce: coldest(later.withIce.lastYear) },
-    firstWinter: { withoutIce: coldest(settling.firstWinter.simulation.yearOne), withIce: coldest(first.withIce.yearOne) },
-    neededLoose: pipeMetres(((settling.firstWinter.exactLength ?? noAnswer()) * bought) / counted),
+    settled: { withoutIce: coldest(later.withoutIce.lastYear), withIce: coldest(later.withIce.lastYear) },
+    firstWinter: { withoutIce: coldest(first.withoutIce.yearOne), withIce: coldest(first.withIce.yearOne) },
+    neededLoose: pipeMetres((loose.exactLength * bought) / counted),
     neededIced: pipeMetres((lengthWhere(iced, [pipeLength, marginOf(later.withIce.lastYear)]) * bought) / counted),
-    groundEnergy: settling.settled.simulation.lastYear.heating.groundEnergy,
+    groundEnergy: later.withoutIce.lastYear.heating.groundEnergy,
     makings: makingsOf(kind, laid, circuitEnds, wallAndFilm(coils)(COLD), fill),
   };
 }

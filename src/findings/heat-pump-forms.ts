@@ -1,8 +1,8 @@
 import type { ElectricCurrent, Fraction, Ratio, Shape, Temperature, TemperatureDifference } from '../units/index.js';
+import { type FluidLimit, fluidLimitShape } from './fluid-limit.js';
 
 type Mode = 'heating' | 'cooling';
 type DerivedBy = 'polynomial fit' | 'scaled linear fit' | 'Carnot share' | 'regressions' | 'corrections';
-type Limit = 'lowestEntering' | 'lowestLeaving' | 'highestEntering';
 type LimitReason =
   | 'the unit allows no more'
   | 'practice of horizontal loops'
@@ -35,19 +35,19 @@ export interface HeatPumpFormValues {
   /** A correction of usual size, where the unit's own was not given. */
   'correction-typical': { readonly cause: 'antifreeze' | 'source flow' | 'air flow'; readonly capacityFactor: Ratio; readonly inputFactor: Ratio };
   /** A limit of the fluid is a suggestion that nobody has confirmed. */
-  'limit-unconfirmed': { readonly limit: Limit; readonly temperature: Temperature; readonly reason: LimitReason };
+  'limit-unconfirmed': { readonly limit: FluidLimit; readonly temperature: Temperature; readonly reason: LimitReason };
   /** A limit that the user set allows what the maker does not. */
-  'limit-beyond-unit': { readonly limit: Limit; readonly temperature: Temperature; readonly unitLimit: Temperature };
+  'limit-beyond-unit': { readonly limit: FluidLimit; readonly temperature: Temperature; readonly unitLimit: Temperature };
   /** A limit leaves so little drive against the ground that the loop gets absurdly long. */
   'limit-near-ground': {
-    readonly limit: Limit;
+    readonly limit: FluidLimit;
     readonly temperature: Temperature;
     readonly groundTemperature: Temperature;
     readonly needed: TemperatureDifference;
   };
   /** The freezing point is too close to a limit of the fluid. */
   'limit-freezes': {
-    readonly limit: Limit;
+    readonly limit: FluidLimit;
     readonly temperature: Temperature;
     readonly freezingPoint: Temperature;
     readonly needed: TemperatureDifference;
@@ -67,7 +67,6 @@ export interface HeatPumpFormValues {
 }
 
 const mode: Shape<Mode> = ['heating', 'cooling'];
-const limit: Shape<Limit> = ['lowestEntering', 'lowestLeaving', 'highestEntering'];
 
 /** Shapes of {@link HeatPumpFormValues}. */
 export const heatPumpFormShapes: { readonly [C in keyof HeatPumpFormValues]: Shape<HeatPumpFormValues[C]> } = {
@@ -80,7 +79,7 @@ export const heatPumpFormShapes: { readonly [C in keyof HeatPumpFormValues]: Sha
   'carnot-share-extrapolated': { cold: 'temperature', warm: 'temperature' },
   'correction-typical': { cause: ['antifreeze', 'source flow', 'air flow'], capacityFactor: 'ratio', inputFactor: 'ratio' },
   'limit-unconfirmed': {
-    limit,
+    limit: fluidLimitShape,
     temperature: 'temperature',
     reason: [
       'the unit allows no more',
@@ -92,9 +91,9 @@ export const heatPumpFormShapes: { readonly [C in keyof HeatPumpFormValues]: Sha
       'given by the user',
     ],
   },
-  'limit-beyond-unit': { limit, temperature: 'temperature', unitLimit: 'temperature' },
-  'limit-near-ground': { limit, temperature: 'temperature', groundTemperature: 'temperature', needed: 'temperature difference' },
-  'limit-freezes': { limit, temperature: 'temperature', freezingPoint: 'temperature', needed: 'temperature difference' },
+  'limit-beyond-unit': { limit: fluidLimitShape, temperature: 'temperature', unitLimit: 'temperature' },
+  'limit-near-ground': { limit: fluidLimitShape, temperature: 'temperature', groundTemperature: 'temperature', needed: 'temperature difference' },
+  'limit-freezes': { limit: fluidLimitShape, temperature: 'temperature', freezingPoint: 'temperature', needed: 'temperature difference' },
   'unit-stops-before-limit': { designLeaving: 'temperature', lowestLeaving: 'temperature' },
   'plain-water-possible': { designLeaving: 'temperature', least: 'temperature' },
   'electrician-decides': {},

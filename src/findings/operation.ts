@@ -10,6 +10,7 @@ import type {
   Time,
   VolumetricWater,
 } from '../units/index.js';
+import { type FluidLimit, fluidLimitShape } from './fluid-limit.js';
 
 /** Values of the findings that the operation room raises, by code. */
 export interface OperationFindingValues {
@@ -35,7 +36,7 @@ export interface OperationFindingValues {
   'section-neighbour': { readonly change: TemperatureDifference; readonly day: DayOfYear };
   /** In the first winter, with loosened fill, the fluid goes beyond a limit that it keeps once the fill has settled. */
   'first-winter-beyond-limit': {
-    readonly limit: 'lowestEntering' | 'lowestLeaving' | 'highestEntering';
+    readonly limit: FluidLimit;
     readonly reached: Temperature;
     readonly day: DayOfYear;
     readonly limitMargin: TemperatureDifference;
@@ -55,7 +56,7 @@ export const operationFindingShapes: { readonly [C in keyof OperationFindingValu
   'section-lags': { section: 'count', heatingPart: 'ratio', pipeShare: 'fraction' },
   'section-neighbour': { change: 'temperature difference', day: 'day of year' },
   'first-winter-beyond-limit': {
-    limit: ['lowestEntering', 'lowestLeaving', 'highestEntering'],
+    limit: fluidLimitShape,
     reached: 'temperature',
     day: 'day of year',
     limitMargin: 'temperature difference',

@@ -1,4 +1,3 @@
-import { InputError } from '../errors/index.js';
 import type { Finding } from '../findings/index.js';
 import { type BindingLimit, bindingLimitShape, followSettling, type Settling, type SettlingState, sizeLoop } from '../operation/index.js';
 import type { Conductivity, Density, Length, PipeLength, PipeResistance, Shape } from '../units/index.js';
@@ -6,6 +5,7 @@ import { type HoursFixed, limitsOf } from './by-hours.js';
 import type { FilledState, FilledTrench } from './filled-trench.js';
 import { type FluidOfYear, fluidOfYear, fluidOfYearShape } from './loop-by-hours.js';
 import type { SolvedByHours } from './solve-by-hours.js';
+import { withinBounds } from './within-bounds.js';
 
 /** The loop with its fill in one state. */
 export interface SettlingResult {
@@ -106,14 +106,4 @@ function resultOf({ fill, addedResistance }: FilledState, { simulation, binding,
     ...(binding && { binding }),
     ...(exactLength !== undefined && { exactLength }),
   };
-}
-
-/** A loop far too short takes the fluid out of all bounds. */
-function withinBounds(run: () => Settling): Settling | undefined {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof InputError && error.code === 'unreachable' && error.argument === 'pipeLength') return undefined;
-    throw error;
-  }
 }

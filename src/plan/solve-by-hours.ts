@@ -1,8 +1,8 @@
-import { InputError } from '../errors/index.js';
 import { bindingLimit, type BindingLimit, type Simulation, type SizedLoop } from '../operation/index.js';
 import type { PipeLength } from '../units/index.js';
 import { followByHours, type HoursFixed, limitsOf, sizeByHours, type Topology, topologyOf } from './by-hours.js';
 import { type Calibration, type Fixed, type Solved, solveWholeNumbers, type Trial } from './solve.js';
+import { withinBounds } from './within-bounds.js';
 
 /** The loop chosen, as it came out hour by hour. */
 export interface SolvedByHours extends Solved {
@@ -81,16 +81,6 @@ export function solveByHours(fixed: Fixed, hours: HoursFixed): SolvedByHours {
       binding: means ? binding : sized.binding,
       ...(smallerBinding && { smallerBinding }),
     };
-  }
-}
-
-/** A loop far too short takes the fluid out of all bounds, which is an answer, too. */
-function withinBounds(run: () => Simulation): Simulation | undefined {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof InputError && error.code === 'unreachable') return undefined;
-    throw error;
   }
 }
 

@@ -1,14 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  customLayout,
   exponentialResponse,
   exponentialRingResponse,
   flatOverlappedCoil,
   type Layout,
   onePipe,
   pipeGround,
-  type PipePosition,
   ringResponse,
   uprightOverlappedCoil,
 } from '../../src/ground/index.js';
@@ -23,7 +21,7 @@ import {
   pipeMetreKelvinPerWatt,
   wattsPerKelvin,
 } from '../../src/units/index.js';
-import { soilOf } from '../ground/support.js';
+import { layoutOf, soilOf } from '../ground/support.js';
 
 const pipe = { outsideDiameter: diameterMillimetres(25) };
 const soils = fc.record({
@@ -60,11 +58,11 @@ describe('the order of layouts has its reasons', () => {
     fc.assert(
       fc.property(drawn, ({ soil, depths, trenches, spacing, trenchSpacing }) => {
         const laid = (across: readonly number[], count: number): Layout =>
-          customLayout({
-            pipes: across.flatMap((x): readonly PipePosition[] => depths.map((depth) => ({ x: metres(x), depth: metres(depth) }))),
-            trenches: count,
-            trenchSpacing: metres(trenchSpacing),
-          });
+          layoutOf(
+            across.flatMap((x) => depths.map((depth) => [x, depth] as const)),
+            count,
+            trenchSpacing,
+          );
         // Trench spacing as it is, pipe by pipe from the left no distance of the pairs is greater than that of the same pipes apart.
         const apart = exponentialResponse({ layout: laid([0], 2 * trenches), pipe, soil: soilAs(soil) });
         const together = exponentialResponse({ layout: laid([-spacing / 2, spacing / 2], trenches), pipe, soil: soilAs(soil) });

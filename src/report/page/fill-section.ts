@@ -1,6 +1,6 @@
 import type { PlanSettling, SettlingResult } from '../../plan/index.js';
 import { entry, paragraph, type Write } from './layout.js';
-import { reachedText } from './reached.js';
+import { marginText, reachedText } from './reached.js';
 
 function fluidEntries({ fluidOfYear, binding, exactLength }: SettlingResult, write: Write): string[] {
   const { coldestEntering, warmestEntering } = fluidOfYear;
@@ -8,13 +8,11 @@ function fluidEntries({ fluidOfYear, binding, exactLength }: SettlingResult, wri
     coldestEntering && `coldest fluid enters at ${reachedText(coldestEntering, write)}`,
     warmestEntering && `warmest at ${reachedText(warmestEntering, write)}`,
   ].filter((text) => text !== undefined);
-  const margin =
-    binding && `${write('temperature difference', Math.abs(binding.limitMargin))} ${binding.limitMargin < 0 ? 'beyond' : 'inside'} its limits`;
   return [
     entry('', fluid.join(', ')),
-    ...(margin === undefined || exactLength === undefined
+    ...(binding === undefined || exactLength === undefined
       ? []
-      : [entry('', `${margin}; ${write('pipe length', exactLength)} of pipe would just keep them`)]),
+      : [entry('', `${marginText(binding.limitMargin, write)} its limits; ${write('pipe length', exactLength)} of pipe would just keep them`)]),
   ];
 }
 

@@ -2,7 +2,7 @@ import type { BindingLimit } from '../../operation/index.js';
 import type { LoopPlan } from '../../plan/index.js';
 import { entry, type Write } from './layout.js';
 import { isEnough } from './loop-section.js';
-import { reachedText } from './reached.js';
+import { marginText, reachedText } from './reached.js';
 
 const LIMITS: Readonly<Record<BindingLimit['limit'], string>> = {
   lowestEntering: 'the lowest entering fluid',
@@ -11,8 +11,7 @@ const LIMITS: Readonly<Record<BindingLimit['limit'], string>> = {
 };
 
 function bindingText({ limit, limitMargin }: BindingLimit, write: Write): string {
-  const far = write('temperature difference', Math.abs(limitMargin));
-  return `${far} ${limitMargin < 0 ? 'beyond' : 'inside'} ${LIMITS[limit]}`;
+  return `${marginText(limitMargin, write)} ${LIMITS[limit]}`;
 }
 
 /** What the fluid does through the year, and what another length would have brought. */
@@ -61,7 +60,7 @@ export function hoursSection(plan: LoopPlan, write: Write): string[] {
           warmestFluid === undefined ? [] : `warmest ${write('temperature', warmestFluid)}`,
         ]
           .flat()
-          .join(', ')}; ${write('temperature difference', Math.abs(limitMargin))} ${limitMargin < 0 ? 'beyond' : 'inside'} its limits`,
+          .join(', ')}; ${marginText(limitMargin, write)} its limits`,
       ),
     ),
   ];

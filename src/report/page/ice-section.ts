@@ -1,4 +1,5 @@
 import type { PlanIce } from '../../plan/index.js';
+import { monthName } from '../month-day.js';
 import { days, entry, paragraph, type Write } from './layout.js';
 import { reachedText } from './reached.js';
 
@@ -11,8 +12,6 @@ const HEAVE: Readonly<Record<PlanIce['heave']['heaveClass'], string>> = {
 
 /** Thinner ice is not worth a word [m]. */
 const LEAST = 1e-3;
-
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
 
 function iceEntries({ iceYear }: PlanIce, write: Write): string[] {
   const { frozenRadius, frozenThickness, frozenWater, mostIceDay, thawDay, months = [] } = iceYear;
@@ -28,7 +27,7 @@ function iceEntries({ iceYear }: PlanIce, write: Write): string[] {
     ),
     ...(frozen.length === 0
       ? []
-      : [entry('Thickness by month', frozen.map((month) => `${MONTHS[month.month - 1] ?? ''} ${fine(month.frozenThickness)}`).join(', '))]),
+      : [entry('Thickness by month', frozen.map((month) => `${monthName(month.month)} ${fine(month.frozenThickness)}`).join(', '))]),
   ];
 }
 
